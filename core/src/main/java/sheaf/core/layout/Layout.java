@@ -1,0 +1,51 @@
+package sheaf.core.layout;
+
+import java.util.List;
+import java.util.Optional;
+import sheaf.core.page.MmRect;
+
+/**
+ * Where everything is on a sheet, in millimetres from the page's top-left corner: the one contract
+ * between what is printed and what is read.
+ *
+ * @param id its name
+ * @param title what the sheet is called in print
+ * @param marks the eight register marks, clockwise from the top left
+ * @param codes where the two QR codes stand, quiet zone included
+ * @param dots the aim dots; none on a bench card
+ * @param target where arrows are meant to land; empty on a bench card
+ * @param fields what people fill in, in reading order
+ * @param ink all else that is printed
+ */
+public record Layout(
+    LayoutId id,
+    String title,
+    List<RegisterMark> marks,
+    List<MmRect> codes,
+    List<AimDot> dots,
+    Optional<MmRect> target,
+    List<Field> fields,
+    List<Ink> ink) {
+
+  /** Copies the lists. */
+  public Layout {
+    marks = List.copyOf(marks);
+    codes = List.copyOf(codes);
+    dots = List.copyOf(dots);
+    fields = List.copyOf(fields);
+    ink = List.copyOf(ink);
+  }
+
+  /** The whole page. */
+  public MmRect page() {
+    return new MmRect(0, 0, id.paper().width(), id.paper().height());
+  }
+
+  /** A field by its key; throws when the sheet has none of that name. */
+  public Field field(String key) {
+    return fields.stream()
+        .filter(field -> field.key().equals(key))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no field " + key + " on " + id.code()));
+  }
+}

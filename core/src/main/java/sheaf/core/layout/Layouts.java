@@ -1,0 +1,43 @@
+package sheaf.core.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import sheaf.core.page.Paper;
+
+/** Every layout ever released. */
+public final class Layouts {
+
+  /** The version that is printed now; every variant is in its first. */
+  private static final int CURRENT = 1;
+
+  private Layouts() {}
+
+  /** The layout that is printed now for a variant, a paper and units. */
+  public static Layout current(Variant variant, Paper paper, UnitSystem units) {
+    return draw(new LayoutId(variant, paper, units, CURRENT));
+  }
+
+  /** The layout of that name; empty when it was never released, as with a sheet from later on. */
+  public static Optional<Layout> find(LayoutId id) {
+    return id.version() == CURRENT ? Optional.of(draw(id)) : Optional.empty();
+  }
+
+  /** All layouts that were ever released. */
+  public static List<Layout> all() {
+    List<Layout> all = new ArrayList<>();
+    for (MarkFamily family : MarkFamily.values()) {
+      for (UnitSystem units : UnitSystem.values()) {
+        all.add(current(family.variant(), family.paper(), units));
+      }
+    }
+    return all;
+  }
+
+  private static Layout draw(LayoutId id) {
+    return switch (id.variant()) {
+      case TWO_DOTS, SHARED_DOT -> PairLayout.of(id);
+      case FRONT -> BenchCardLayout.of(id);
+    };
+  }
+}

@@ -1,0 +1,65 @@
+package sheaf.core.reading;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import sheaf.core.job.SheetCode;
+
+/**
+ * What one page said.
+ *
+ * @param source the file, and the page within it: {@code scan.pdf#3}
+ * @param reasons what is doubtful, wrong or worth saying
+ * @param sheet what the page's code says; empty when it could not be known
+ * @param pixelsPerMm resolution of the picture on the sheet
+ * @param printScale how large it was printed; empty where that cannot be known, as from a photo
+ * @param holes every hole found
+ * @param fields every field of the sheet, blank ones too
+ */
+public record PageReading(
+    String source,
+    List<Reason> reasons,
+    Optional<SheetCode> sheet,
+    OptionalDouble pixelsPerMm,
+    Optional<PrintScale> printScale,
+    List<Hole> holes,
+    List<FieldReading> fields) {
+
+  /** Copies the lists. */
+  public PageReading {
+    reasons = List.copyOf(reasons);
+    holes = List.copyOf(holes);
+    fields = List.copyOf(fields);
+  }
+
+  /** A page that could not be read. */
+  public static PageReading refused(String source, Reason reason) {
+    return new PageReading(
+        source,
+        List.of(reason),
+        Optional.empty(),
+        OptionalDouble.empty(),
+        Optional.empty(),
+        List.of(),
+        List.of());
+  }
+
+  /** How the reading ended: as its worst reason says. */
+  public ReadingState state() {
+    return reasons.stream()
+        .map(reason -> reason.code().ending())
+        .max(Comparator.naturalOrder())
+        .orElse(ReadingState.READ);
+  }
+
+  /** A field's reading; empty when the sheet has no such field. */
+  public Optional<FieldReading> field(String key) {
+    return fields.stream().filter(field -> field.key().equals(key)).findFirst();
+  }
+
+  /** The same reading under another source name. */
+  public PageReading from(String newSource) {
+    return new PageReading(newSource, reasons, sheet, pixelsPerMm, printScale, holes, fields);
+  }
+}

@@ -1,0 +1,75 @@
+package sheaf.core.reading;
+
+import java.util.Locale;
+
+/** What can be said of a page besides its values; each code decides how the reading ends. */
+public enum ReasonCode {
+  /** The file has no content. */
+  EMPTY_FILE(ReadingState.REFUSED),
+  /** The file is no picture and no PDF. */
+  NOT_A_PICTURE(ReadingState.REFUSED),
+  /** The file breaks off or cannot be decoded. */
+  DAMAGED_FILE(ReadingState.REFUSED),
+  /** The picture has more pixels than a sheet can need. */
+  TOO_LARGE(ReadingState.REFUSED),
+  /** The PDF asks for a password. */
+  ENCRYPTED_PDF(ReadingState.REFUSED),
+  /** A PDF page holds no scanned picture. */
+  PDF_WITHOUT_PICTURE(ReadingState.REFUSED),
+  /** No register mark was seen. */
+  NO_SHEET(ReadingState.REFUSED),
+  /** Too few register marks were seen, or they do not span the sheet. */
+  TOO_FEW_MARKS(ReadingState.REFUSED),
+  /** Marks of two sheets were seen, or one mark twice. */
+  TWO_SHEETS(ReadingState.REFUSED),
+  /** The picture is mirrored. */
+  MIRRORED(ReadingState.REFUSED),
+  /** The marks do not lie on one flat sheet. */
+  NOT_FLAT(ReadingState.REFUSED),
+  /** Too few pixels for each millimetre, or too blurred. */
+  TOO_COARSE(ReadingState.REFUSED),
+  /** Neither code could be read. */
+  CODE_UNREADABLE(ReadingState.REFUSED),
+  /** The code names another kind of sheet than the marks, or the two codes differ. */
+  CODE_AGAINST_MARKS(ReadingState.REFUSED),
+  /** The code names a layout that this version does not know. */
+  UNKNOWN_LAYOUT(ReadingState.REFUSED),
+
+  /** The number of holes differs from the arrows ticked as shot. */
+  ARROWS_AGAINST_HOLES(ReadingState.CHECK),
+  /** A hole's shape says another head than its dot. */
+  HEAD_AGAINST_DOT(ReadingState.CHECK),
+  /** A hole's shape does not tell the head. */
+  HEAD_UNSURE(ReadingState.CHECK),
+  /** Something may or may not be a hole. */
+  HOLE_UNSURE(ReadingState.CHECK),
+  /** A hole's centre is too uncertain. */
+  CENTRE_UNSURE(ReadingState.CHECK),
+  /** A hole is about as far from one dot as from the other. */
+  AIM_UNSURE(ReadingState.CHECK),
+  /** A tick is neither clearly there nor clearly not. */
+  TICK_UNSURE(ReadingState.CHECK),
+  /** Two boxes are ticked where one answer is asked for. */
+  TWO_TICKS(ReadingState.CHECK),
+  /** A handwritten number is there for a person to read. */
+  WRITTEN_NUMBER(ReadingState.CHECK),
+
+  /** The printer did not keep the size; the values are corrected for it. */
+  PRINT_SCALE(ReadingState.READ);
+
+  private final ReadingState ending;
+
+  ReasonCode(ReadingState ending) {
+    this.ending = ending;
+  }
+
+  /** How a reading with this reason ends, unless another reason is worse. */
+  public ReadingState ending() {
+    return ending;
+  }
+
+  /** The code in JSON. */
+  public String label() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+}
