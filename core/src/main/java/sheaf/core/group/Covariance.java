@@ -41,7 +41,10 @@ record Covariance(double xx, double xy, double yy) {
     return new Covariance(xx * factor, xy * factor, yy * factor);
   }
 
-  /** xx yy - xy², without the cancellation of computing it in two roundings (W. Kahan's method). */
+  /**
+   * xx yy - xy² by W. Kahan's method, right within two roundings even where the products cancel (C.
+   * Jeannerod, N. Louvet and J. Muller, Mathematics of Computation 82, 2013).
+   */
   double determinant() {
     double square = xy * xy;
     double squareError = Math.fma(-xy, xy, square);
@@ -53,9 +56,12 @@ record Covariance(double xx, double xy, double yy) {
     return (xx + yy) / 2 + Math.hypot((xx - yy) / 2, xy);
   }
 
-  /** The smaller eigenvalue: by the determinant, since a difference would lose its digits. */
+  /**
+   * The smaller eigenvalue: by the determinant, since a difference would lose its digits. Rounding
+   * must not make it the larger one.
+   */
   double minor() {
-    return determinant() / major();
+    return Math.min(determinant() / major(), major());
   }
 
   /** Direction of the larger eigenvalue, radians from +x toward +y, in (-pi/2, pi/2]. */
@@ -69,7 +75,7 @@ record Covariance(double xx, double xy, double yy) {
     return !(minor() > SINGULAR * major());
   }
 
-  /** d' S⁻¹ d for a matrix that is not singular, by its LDL' factors. */
+  /** d' M⁻¹ d of this matrix M, which must not be singular, by its LDL' factors. */
   double squaredDistance(MmVector d) {
     double rest = d.dy() - d.dx() * (xy / xx);
     return d.dx() * d.dx() / xx + rest * rest / (determinant() / xx);

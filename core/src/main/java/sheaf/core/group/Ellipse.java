@@ -48,14 +48,14 @@ public record Ellipse(MmVector centre, double semiMajor, double semiMinor, doubl
    */
   public double farthestReach() {
     MmVector c = firstQuadrant();
-    double t =
+    double best =
         lastWhere(
-            angle ->
-                semiMinor * c.dy() * Math.cos(angle)
-                        - semiMajor * c.dx() * Math.sin(angle)
-                        - flattening() * Math.sin(angle) * Math.cos(angle)
+            t ->
+                semiMinor * c.dy() * Math.cos(t)
+                        - semiMajor * c.dx() * Math.sin(t)
+                        - flattening() * Math.sin(t) * Math.cos(t)
                     >= 0);
-    return Math.hypot(c.dx() + semiMajor * Math.cos(t), c.dy() + semiMinor * Math.sin(t));
+    return Math.hypot(c.dx() + semiMajor * Math.cos(best), c.dy() + semiMinor * Math.sin(best));
   }
 
   /**
@@ -70,14 +70,14 @@ public record Ellipse(MmVector centre, double semiMajor, double semiMinor, doubl
       return 0;
     }
     MmVector c = firstQuadrant();
-    double t =
+    double best =
         lastWhere(
-            angle ->
-                semiMajor * c.dx() * Math.sin(angle)
-                        - semiMinor * c.dy() * Math.cos(angle)
-                        - flattening() * Math.sin(angle) * Math.cos(angle)
+            t ->
+                semiMajor * c.dx() * Math.sin(t)
+                        - semiMinor * c.dy() * Math.cos(t)
+                        - flattening() * Math.sin(t) * Math.cos(t)
                     <= 0);
-    return Math.hypot(c.dx() - semiMajor * Math.cos(t), c.dy() - semiMinor * Math.sin(t));
+    return Math.hypot(c.dx() - semiMajor * Math.cos(best), c.dy() - semiMinor * Math.sin(best));
   }
 
   /** a² - b². */

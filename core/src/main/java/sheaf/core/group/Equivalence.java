@@ -15,9 +15,9 @@ public enum Equivalence {
    * <p>That no difference was found never shows that there is none; so sameness counts as shown
    * only when every shift that the shots leave possible is small enough: the confidence region lies
    * in the circle of the tolerance. When the true shift is as large as the tolerance or larger,
-   * this wrongly says {@link #SHOWN} at most once in twenty times. (Confidence set inclusion: R. L.
-   * Berger and J. C. Hsu, Bioequivalence trials, intersection-union tests and equivalence
-   * confidence sets, Statistical Science 11, 1996; cited from memory.)
+   * this wrongly says {@link #SHOWN} at most once in twenty times. (Inclusion of the confidence
+   * set: R. L. Berger and J. C. Hsu, Bioequivalence trials, intersection-union tests and
+   * equivalence confidence sets, 1996.)
    *
    * @param offset with its region, if there is one
    * @param toleranceMm the largest shift that counts as the same, in millimetres; finite and above

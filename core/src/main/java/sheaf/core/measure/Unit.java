@@ -89,9 +89,9 @@ public enum Unit {
   /**
    * Converts a value of this unit.
    *
-   * @param value in this unit; any finite number
+   * @param value in this unit; any finite number, taken as the decimal that it prints as
    * @param to a unit of the same dimension
-   * @return the value in {@code to}, within half a unit in the last place
+   * @return the value in {@code to}, exact but for the rounding to a double
    * @throws IllegalArgumentException when {@code to} has another dimension or the value is not
    *     finite
    */

@@ -2,7 +2,7 @@ package sheaf.core.result;
 
 import java.util.ArrayList;
 import java.util.List;
-import sheaf.core.group.Equivalence;
+import sheaf.core.group.Offset;
 import sheaf.core.layout.UnitSystem;
 import sheaf.core.measure.Distance;
 import sheaf.core.measure.Inches;
@@ -33,28 +33,30 @@ public final class Verdict {
 
   private static String judged(PairResult result, String where, UnitSystem units) {
     Distance distance = result.distance().orElseThrow();
-    String within = length(result.tolerance().orElseThrow(), units) + " at " + distance;
-    Equivalence equivalence = result.equivalence().orElseThrow();
-    return switch (equivalence) {
+    double tolerance = result.tolerance().orElseThrow();
+    String within = "the same point within " + length(tolerance, units);
+    return switch (result.equivalence().orElseThrow()) {
       case SHOWN ->
-          "Broadheads and field points hit the same point within "
-              + within
-              + ": shown, with 95 % confidence.";
+          "Broadheads and field points hit %s at %s: shown, with 95 %% confidence."
+              .formatted(within, distance);
       case NOT_SHOWN ->
-          "Broadheads hit "
-              + where
-              + " at "
-              + distance
-              + ": not the same point within "
-              + length(result.tolerance().orElseThrow(), units)
-              + ".";
+          "Broadheads hit %s at %s: %s %s."
+              .formatted(where, distance, provenApart(result, tolerance), within);
       case NOT_ENOUGH_ARROWS ->
-          "Broadheads hit "
-              + where
-              + ", but these are too few arrows to show the same point within "
-              + within
-              + ".";
+          "Broadheads hit %s at %s, but these are too few arrows to show %s."
+              .formatted(where, distance, within);
     };
+  }
+
+  /** Only a region that lies wholly outside the tolerance proves a difference. */
+  private static String provenApart(PairResult result, double tolerance) {
+    boolean proven =
+        result
+            .offset()
+            .flatMap(Offset::region)
+            .filter(r -> r.nearestReach() > tolerance)
+            .isPresent();
+    return proven ? "not" : "not shown to be";
   }
 
   /**
