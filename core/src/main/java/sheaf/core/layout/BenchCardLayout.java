@@ -1,6 +1,7 @@
 package sheaf.core.layout;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import sheaf.core.layout.Ink.Tone;
 import sheaf.core.measure.Unit;
@@ -14,48 +15,68 @@ final class BenchCardLayout {
           + "Anything not sound: do not shoot. Flex carbon shafts and discard damaged ones. Arrow "
           + "mass at least what the bow maker asks. The maker's limits and local rules come first.";
 
-  private static final double INSPECTION_ROW = 7.6;
-  private static final double FOUND = 61;
-  private static final double LEFT = 111;
+  private static final double TICK_ROW = 7.6;
+
+  /** Where the second column of tick boxes begins, from the body's left edge. */
+  private static final double SECOND = 82;
+
+  /** Where the columns of numbers begin. */
+  private static final double FOUND = 50;
+
+  private static final double LEFT = 105;
 
   private BenchCardLayout() {}
 
   static Layout of(LayoutId id) {
     Drawing drawing = new Drawing();
     SheetFrame frame = new SheetFrame(MarkFamily.of(id.variant(), id.paper()));
-    frame.draw(
-        drawing,
-        "Bench card",
-        "Tick what you see, write one digit a box. A box left empty means not measured.",
-        CAUTIONS);
+    frame.draw(drawing, "Bench card", steps(id.units()), CAUTIONS);
     MmRect body = frame.body();
-    reference(body, drawing);
-    inspection(body.x(), body.y() + 10, drawing);
-    measures(id.units(), body, drawing);
+    bow(body, drawing);
+    inspection(frame, body.y() + 22, drawing);
+    measures(id.units(), frame, body.y() + 53, drawing);
     return frame.layout(id, "Bench card", List.of(), Optional.empty(), drawing);
   }
 
-  private static void reference(MmRect body, Drawing drawing) {
-    double base = body.y() + 7;
-    drawing.beside("Bow", body.x(), base - 2, 10, Drawing.NORMAL);
-    drawing.stroke(body.x() + 10, base, body.x() + 100, base, Drawing.LINE, Tone.BLACK);
-    drawing.beside("Date", body.x() + 103, base - 2, 10, Drawing.NORMAL);
-    drawing.stroke(body.x() + 113, base, body.right(), base, Drawing.LINE, Tone.BLACK);
+  private static List<String> steps(UnitSystem units) {
+    return List.of(
+        "Tick what you see. Write one digit in a box.",
+        units == UnitSystem.INCHES
+            ? "Inches, then sixteenths: 29 3/8 in is 29 06 /16 in."
+            : "The last box is tenths: 746.1 mm is 746 . 1 mm.",
+        "A box left empty means: not measured.",
+        "Scan or photograph the card.");
   }
 
-  private static void inspection(double x, double top, Drawing drawing) {
-    SheetFrame.heading(drawing, "Intake inspection", x, top, 80);
-    double first = top + 9;
-    double right = x + 82;
+  private static void bow(MmRect body, Drawing drawing) {
+    double base = body.y() + 7;
+    drawing.beside("Bow", body.x(), base - 2, 10, 9);
+    drawing.stroke(body.x() + 10, base, body.x() + 100, base, Drawing.LINE, Tone.BLACK);
+    drawing.beside("Date", body.x() + 104, base - 2, 10, 9);
+    drawing.stroke(body.x() + 114, base, body.right(), base, Drawing.LINE, Tone.BLACK);
+    double row = base + 8.2;
+    ask("hand", "Hand", List.of("right", "left"), body.x(), row, drawing);
+    ask("loosed_by", "Loosed by", List.of("release", "fingers"), body.x() + SECOND, row, drawing);
+  }
+
+  private static void inspection(SheetFrame frame, double top, Drawing drawing) {
+    double x = frame.body().x();
+    SheetFrame.heading(drawing, "Intake inspection", x, top, 60);
+    drawing.bold("Anything not sound: do not shoot.", x + SECOND, top + 0.6, 75, 4.2, 8.5);
+    underline(frame, top + 5.4, drawing);
+    double first = top + 10.4;
+    double right = x + SECOND;
     inspect("limbs", "Limbs", x, first, drawing);
-    inspect("cams", "Cams", x, first + INSPECTION_ROW, drawing);
-    inspect("strings", "String, servings", x, first + 2 * INSPECTION_ROW, drawing);
+    inspect("cams", "Cams", x, first + TICK_ROW, drawing);
+    inspect("strings", "String, servings", x, first + 2 * TICK_ROW, drawing);
     inspect("cables", "Cables", right, first, drawing);
-    inspect("riser", "Riser", right, first + INSPECTION_ROW, drawing);
-    inspect("arrows", "Arrows, flexed", right, first + 2 * INSPECTION_ROW, drawing);
-    double last = first + 3 * INSPECTION_ROW + 1;
-    ask("hand", "Hand", List.of("right", "left"), x, last, drawing);
-    ask("loosed_by", "Loosed by", List.of("release", "fingers"), right, last, drawing);
+    inspect("riser", "Riser", right, first + TICK_ROW, drawing);
+    inspect("arrows", "Arrows, flexed", right, first + 2 * TICK_ROW, drawing);
+  }
+
+  private static void underline(SheetFrame frame, double y, Drawing drawing) {
+    MmRect body = frame.body();
+    drawing.stroke(body.x(), y, body.right(), y, 0.4, Tone.BLACK);
   }
 
   private static void inspect(String part, String label, double x, double y, Drawing drawing) {
@@ -65,47 +86,51 @@ final class BenchCardLayout {
   private static void ask(
       String key, String label, List<String> values, double x, double y, Drawing drawing) {
     drawing.beside(label, x, y, 27, 9);
-    drawing.choice(
-        key, label.toLowerCase(java.util.Locale.ROOT), Optional.empty(), values, x + 28, y, 19);
+    drawing.choice(key, label.toLowerCase(Locale.ROOT), Optional.empty(), values, x + 28, y, 21);
   }
 
-  private static void measures(UnitSystem units, MmRect body, Drawing drawing) {
-    double top = body.y() + 53;
+  private static void measures(UnitSystem units, SheetFrame frame, double top, Drawing drawing) {
+    MmRect body = frame.body();
     SheetFrame.heading(drawing, "Measured", body.x(), top, 50);
     SheetFrame.heading(drawing, "As found", body.x() + FOUND, top, 45);
     SheetFrame.heading(drawing, "As left", body.x() + LEFT, top, 45);
+    double line = top + 5.4;
+    underline(frame, line, drawing);
     List<Measure> rows = Measure.front(units);
-    double first = top + 10;
-    double stops = body.bottom() - 4;
-    double pitch = (stops - first) / rows.size();
-    double y = first;
+    double pitch = (body.bottom() - line) / (rows.size() + 1);
+    double y = line + pitch / 2;
     for (Measure row : rows) {
       measure(row, body.x(), y, drawing);
+      frame.divide(drawing, y + pitch / 2);
       y += pitch;
     }
-    drawing.bold("Cam stops touch", body.x(), stops - 2, 58, Drawing.lines(1, 9), 9);
-    camStops("cam_stops_found", body.x() + FOUND, stops, drawing);
-    camStops("cam_stops_left", body.x() + LEFT, stops, drawing);
+    words("Cam stops", "which one touches first", body.x(), y, drawing);
+    camStops("found", body.x() + FOUND, y, drawing);
+    camStops("left", body.x() + LEFT, y, drawing);
+  }
+
+  private static void words(String label, String hint, double x, double y, Drawing drawing) {
+    drawing.bold(label, x, y - 3.8, FOUND - 2, Drawing.lines(1, 9), 9);
+    drawing.text(hint, x, y + 0.3, FOUND - 2, Drawing.lines(1, 7), 7);
   }
 
   private static void measure(Measure row, double x, double y, Drawing drawing) {
-    drawing.bold(row.label(), x, y - 3.8, FOUND - 2, Drawing.lines(1, 9), 9);
-    drawing.text(row.hint(), x, y + 0.5, FOUND - 2, Drawing.lines(1, 7), 7);
+    words(row.label(), row.hint(), x, y, drawing);
     drawing.number(
         row.key() + "_found", row.label() + " as found", row.unit(), row.form(), x + FOUND, y);
     drawing.number(
         row.key() + "_left", row.label() + " as left", row.unit(), row.form(), x + LEFT, y);
   }
 
-  private static void camStops(String key, double x, double y, Drawing drawing) {
+  private static void camStops(String column, double x, double y, Drawing drawing) {
     drawing.choice(
-        key,
-        "cam stops touch",
+        "cam_stops_" + column,
+        "Cam stop to touch first as " + column,
         Optional.empty(),
-        List.of("together", "top 1st", "low 1st"),
+        List.of("both", "top", "bottom"),
         x,
         y,
-        16.4);
+        16.8);
   }
 
   /**
@@ -122,7 +147,7 @@ final class BenchCardLayout {
 
     static List<Measure> front(UnitSystem units) {
       return List.of(
-          length(units, "draw_length", "Draw length (ATA)", "nock to grip pivot + 1 3/4 in", 2),
+          length(units, "draw_length", "Draw length (ATA)", drawHint(units), 2),
           length(units, "bow_plus_loop", "Bow plus loop", "string peg to back of loop", 2),
           length(units, "axle_to_axle", "Axle to axle", "between the axles", 2),
           length(units, "brace_height", "Brace height", "string to grip pivot, at rest", 2),
@@ -146,6 +171,11 @@ final class BenchCardLayout {
           units == UnitSystem.INCHES
               ? speed(Unit.FEET_PER_SECOND, 3, 0)
               : speed(Unit.METRES_PER_SECOND, 2, 1));
+    }
+
+    /** The ATA adds 1 3/4 in, 44.45 mm, to the true draw length. */
+    private static String drawHint(UnitSystem units) {
+      return "nock to grip pivot + " + (units == UnitSystem.INCHES ? "1 3/4 in" : "44.5 mm");
     }
 
     private static Measure length(

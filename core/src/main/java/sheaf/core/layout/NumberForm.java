@@ -68,7 +68,7 @@ record NumberForm(List<Part> parts) {
   }
 
   private static Part unit(String text) {
-    return word(text, 1 + text.length() * LETTER_WIDTH);
+    return word(text, 2 + text.length() * LETTER_WIDTH);
   }
 
   private static Part word(String text, double width) {

@@ -2,6 +2,7 @@ package sheaf.core.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import sheaf.core.layout.Ink.Tone;
 import sheaf.core.measure.Unit;
@@ -19,52 +20,71 @@ final class PairLayout {
           + "with a safe backstop. Flex carbon shafts before each shot and discard damaged ones. "
           + "Never dry fire. The bow maker's limits, range rules and local law come first.";
 
-  private static final double STRIP = 52;
-  private static final double ROW = 10;
+  /** Height of a row with tick boxes, and of one with digit boxes too. */
+  private static final double TICK_ROW = 8.2;
+
+  private static final double DIGIT_ROW = 10.5;
+
+  private static final double STRIP = 4 * TICK_ROW + 2 * DIGIT_ROW;
 
   /** Where the answers of the strip begin, from its left edge. */
-  private static final double ANSWERS = 37;
+  private static final double ANSWERS = 36;
+
+  /** From one number to the next, and from one word to the next, so that boxes stand in columns. */
+  private static final double NUMBER_PITCH = 12.2;
+
+  private static final double WORD_PITCH = 20.4;
 
   private static final double RING_RADIUS = 13.5;
   private static final double RING_WIDTH = 3;
   private static final double SPOT_RADIUS = 2;
   private static final double SPOKE = 6;
 
+  /** From a dot's centre up to the middle of its caption, clear of the spokes. */
+  private static final double CAPTION_ABOVE = 26;
+
   private PairLayout() {}
 
   static Layout of(LayoutId id) {
     Drawing drawing = new Drawing();
     SheetFrame frame = new SheetFrame(MarkFamily.of(id.variant(), id.paper()));
-    frame.draw(drawing, "Pair sheet", instruction(id.variant()), CAUTIONS);
+    frame.draw(drawing, "Pair sheet", steps(id.variant()), CAUTIONS);
     MmRect body = frame.body();
     MmRect target = new MmRect(body.x(), body.y(), body.width(), body.height() - STRIP);
     drawing.box(target, Tone.LIGHT);
     List<AimDot> dots = dots(id.variant(), target, drawing);
-    strip(id.units(), body.x(), target.bottom() + 2 + ROW / 2, drawing);
+    strip(id.units(), frame, target.bottom(), drawing);
     return frame.layout(id, "Pair sheet", dots, Optional.of(target), drawing);
   }
 
-  private static String instruction(Variant variant) {
-    return variant == Variant.TWO_DOTS
-        ? "Same distance, same aim: field points at the upper dot, broadheads at the lower one. "
-            + "Then fill in the strip below."
-        : "Same distance, same aim: shoot field points and broadheads at the one dot. "
-            + "Then fill in the strip below.";
+  private static List<String> steps(Variant variant) {
+    return List.of(
+        "Same distance and same aim for every arrow.",
+        variant == Variant.TWO_DOTS
+            ? "Field points: upper dot. Broadheads: lower dot."
+            : "Shoot field points and broadheads at the one dot.",
+        "Pull the arrows, then tick the boxes below.",
+        "Scan or photograph the sheet.");
   }
 
   private static List<AimDot> dots(Variant variant, MmRect target, Drawing drawing) {
     List<AimDot> dots = new ArrayList<>();
     if (variant == Variant.SHARED_DOT) {
       dots.add(dot(Aim.SHARED, target.centre(), drawing));
+      caption(drawing, "FIELD POINTS AND BROADHEADS", target.centre());
       return dots;
     }
     MmPoint field = within(target, 0.29, 0.33);
     MmPoint broadhead = within(target, 0.71, 0.70);
     dots.add(dot(Aim.FIELD, field, drawing));
     dots.add(dot(Aim.BROADHEAD, broadhead, drawing));
-    SheetFrame.caption(drawing, "FIELD POINTS", new MmPoint(field.x(), field.y() - 26), 50);
-    SheetFrame.caption(drawing, "BROADHEADS", new MmPoint(broadhead.x(), broadhead.y() - 26), 50);
+    caption(drawing, "FIELD POINTS", field);
+    caption(drawing, "BROADHEADS", broadhead);
     return dots;
+  }
+
+  private static void caption(Drawing drawing, String text, MmPoint dot) {
+    SheetFrame.caption(drawing, text, new MmPoint(dot.x(), dot.y() - CAPTION_ABOVE), 90);
   }
 
   private static MmPoint within(MmRect rect, double across, double down) {
@@ -85,49 +105,46 @@ final class PairLayout {
   /** Four spokes like blades, so that the broadheads' dot is told from the other at a distance. */
   private static void spokes(MmPoint c, double rim, Drawing drawing) {
     double end = rim + SPOKE;
-    drawing.stroke(c.x() - end, c.y(), c.x() - rim, c.y(), RING_WIDTH, Tone.BLACK);
-    drawing.stroke(c.x() + rim, c.y(), c.x() + end, c.y(), RING_WIDTH, Tone.BLACK);
-    drawing.stroke(c.x(), c.y() - end, c.x(), c.y() - rim, RING_WIDTH, Tone.BLACK);
-    drawing.stroke(c.x(), c.y() + rim, c.x(), c.y() + end, RING_WIDTH, Tone.BLACK);
+    // From the middle of the ring's ink, so that no white shows where a spoke meets the round rim.
+    double root = RING_RADIUS;
+    drawing.stroke(c.x() - end, c.y(), c.x() - root, c.y(), RING_WIDTH, Tone.BLACK);
+    drawing.stroke(c.x() + root, c.y(), c.x() + end, c.y(), RING_WIDTH, Tone.BLACK);
+    drawing.stroke(c.x(), c.y() - end, c.x(), c.y() - root, RING_WIDTH, Tone.BLACK);
+    drawing.stroke(c.x(), c.y() + root, c.x(), c.y() + end, RING_WIDTH, Tone.BLACK);
   }
 
-  private static void strip(UnitSystem units, double x, double firstRow, Drawing drawing) {
-    double answers = x + ANSWERS;
-    double y = firstRow;
-    distance(units, x, y, drawing);
-    y += ROW;
-    question(drawing, "Field points shot", x, y);
-    arrows("arrows_field", "field points shot", answers, y, drawing);
-    y += ROW;
-    question(drawing, "Broadheads shot", x, y);
-    arrows("arrows_broadhead", "broadheads shot", answers, y, drawing);
-    y += ROW;
-    question(drawing, "Changed before this", x, y);
-    drawing.choice(
-        "changed",
-        "changed before this sheet",
-        Optional.empty(),
-        List.of("nothing", "rest", "nocking", "yoke", "sight", "other"),
-        answers,
-        y,
-        20);
-    y += ROW;
-    question(drawing, "Which way, how much", x, y);
-    howMuch(units, answers, y, drawing);
+  private static void strip(UnitSystem units, SheetFrame frame, double top, Drawing drawing) {
+    double x = frame.body().x();
+    double y = top;
+    distance(units, x, y + DIGIT_ROW / 2, drawing);
+    y += DIGIT_ROW;
+    frame.divide(drawing, y);
+    arrows("arrows_field", "Field points shot", x, y + TICK_ROW / 2, drawing);
+    y += TICK_ROW;
+    frame.divide(drawing, y);
+    arrows("arrows_broadhead", "Broadheads shot", x, y + TICK_ROW / 2, drawing);
+    y += TICK_ROW;
+    frame.divide(drawing, y);
+    changed(x, y + TICK_ROW / 2, drawing);
+    y += TICK_ROW;
+    frame.divide(drawing, y);
+    way(x, y + TICK_ROW / 2, drawing);
+    y += TICK_ROW;
+    frame.divide(drawing, y);
+    howMuch(units, x, y + DIGIT_ROW / 2, drawing);
   }
 
   private static void distance(UnitSystem units, double x, double y, Drawing drawing) {
     boolean inches = units == UnitSystem.INCHES;
     Unit unit = inches ? Unit.YARD : Unit.METRE;
-    question(drawing, "Distance, " + (inches ? "yards" : "metres"), x, y);
+    question(drawing, "Distance", "in " + (inches ? "yards" : "metres"), x, y);
     double answers = x + ANSWERS;
     List<String> usual =
         inches
             ? List.of("10", "15", "20", "25", "30", "40", "50")
             : List.of("10", "15", "18", "20", "30", "40", "50");
-    double pitch = 12.2;
-    drawing.choice(DISTANCE, "distance", Optional.of(unit), usual, answers, y, pitch);
-    double other = answers + usual.size() * pitch;
+    drawing.choice(DISTANCE, "distance", Optional.of(unit), usual, answers, y, NUMBER_PITCH);
+    double other = answers + usual.size() * NUMBER_PITCH;
     drawing.beside("or", other, y, 5, Drawing.NORMAL);
     drawing.number(
         "distance_written",
@@ -138,22 +155,45 @@ final class PairLayout {
         y);
   }
 
-  private static void howMuch(UnitSystem units, double x, double y, Drawing drawing) {
+  private static void arrows(String key, String label, double x, double y, Drawing drawing) {
+    question(drawing, label, "how many arrows", x, y);
+    List<String> counts = List.of("1", "2", "3", "4", "5", "6");
+    String name = label.toLowerCase(Locale.ROOT);
+    drawing.choice(key, name, Optional.empty(), counts, x + ANSWERS, y, NUMBER_PITCH);
+  }
+
+  private static void changed(double x, double y, Drawing drawing) {
+    question(drawing, "Changed before", "since the sheet before this", x, y);
+    drawing.choice(
+        "changed",
+        "changed before this sheet",
+        Optional.empty(),
+        List.of("nothing", "rest", "nocking", "yoke", "sight", "other"),
+        x + ANSWERS,
+        y,
+        WORD_PITCH);
+  }
+
+  private static void way(double x, double y, Drawing drawing) {
+    question(drawing, "Which way", "the changed part was moved", x, y);
     drawing.choice(
         "changed_way",
         "which way it was changed",
         Optional.empty(),
         List.of("left", "right", "up", "down"),
-        x,
+        x + ANSWERS,
         y,
-        14.2);
-    double amount = x + 4 * 14.2;
+        WORD_PITCH);
+  }
+
+  private static void howMuch(UnitSystem units, double x, double y, Drawing drawing) {
+    question(drawing, "How much", "write it, tick its unit", x, y);
     drawing.number(
         "changed_by",
         "how much it was changed",
         Optional.empty(),
         NumberForm.decimal(2, 0, ""),
-        amount,
+        x + ANSWERS,
         y);
     String step = units == UnitSystem.INCHES ? "1/64 in" : "0.1 mm";
     drawing.choice(
@@ -161,18 +201,16 @@ final class PairLayout {
         "unit of the change",
         Optional.empty(),
         List.of(step, "turns", "clicks"),
-        amount + 2 * Drawing.DIGIT_WIDTH + 2.5,
+        x + ANSWERS + WORD_PITCH,
         y,
-        16.5);
+        WORD_PITCH);
   }
 
-  private static void arrows(String key, String label, double x, double y, Drawing drawing) {
-    List<String> counts = List.of("1", "2", "3", "4", "5", "6");
-    drawing.choice(key, label, Optional.empty(), counts, x, y, 12.2);
-  }
-
-  private static void question(Drawing drawing, String text, double x, double middle) {
+  /** What a row asks for, over a line that says how it is meant. */
+  private static void question(Drawing drawing, String text, String hint, double x, double middle) {
     double height = Drawing.lines(1, 9);
-    drawing.bold(text, x, middle - height / 2, ANSWERS - 1, height, 9);
+    drawing.bold(text, x, middle - height + 0.4, ANSWERS - 1, height, 9);
+    double small = Drawing.lines(1, Drawing.SMALL);
+    drawing.text(hint, x, middle + 0.2, ANSWERS - 1, small, Drawing.SMALL);
   }
 }

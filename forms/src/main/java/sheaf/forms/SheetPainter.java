@@ -1,0 +1,131 @@
+package sheaf.forms;
+
+import java.awt.Color;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import sheaf.core.job.SheetCode;
+import sheaf.core.layout.Ink;
+import sheaf.core.layout.Ink.Tone;
+import sheaf.core.layout.Layout;
+import sheaf.core.layout.RegisterMark;
+import sheaf.core.page.MmRect;
+import sheaf.forms.draw.Mm;
+import sheaf.forms.draw.Pen;
+import sheaf.forms.draw.QrSymbol;
+
+/** Draws a layout: once what all its sheets share, then what only one sheet bears. */
+final class SheetPainter {
+
+  /** Light enough that a scan tells it from a pen, dark enough for a worn printer. */
+  private static final Color LIGHT = new Color(158, 158, 158);
+
+  private static final String JOB = "{job}";
+  private static final String SHEET = "{sheet}";
+
+  private SheetPainter() {}
+
+  /** All that does not depend on the job. */
+  static void shared(Layout layout, Pen pen) throws IOException {
+    pen.colour(Color.BLACK);
+    for (RegisterMark mark : layout.marks()) {
+      pen.fill(blackCells(mark));
+    }
+    for (Ink ink : layout.ink()) {
+      if (!isOwn(ink)) {
+        ink(ink, pen);
+      }
+    }
+  }
+
+  /** The codes, and the words that name the job or the sheet. */
+  static void own(Layout layout, SheetCode code, Pen pen) throws IOException {
+    pen.colour(Color.BLACK);
+    for (MmRect square : layout.codes()) {
+      pen.fill(QrSymbol.onSheet(square, code.text()));
+    }
+    for (Ink ink : layout.ink()) {
+      if (ink instanceof Ink.Label label && isOwn(label)) {
+        String text =
+            label
+                .text()
+                .replace(JOB, code.job().spoken())
+                .replace(SHEET, String.valueOf(code.number()));
+        label(fitted(label, text, pen), text, pen);
+      }
+    }
+  }
+
+  /** An id with many wide letters is set smaller rather than broken. */
+  private static Ink.Label fitted(Ink.Label label, String text, Pen pen) {
+    double needed = pen.widthOf(text, label.weight(), label.size());
+    double size = label.size() * Math.min(1, label.rect().width() / needed * 0.999);
+    return new Ink.Label(
+        label.text(), label.rect(), size, label.weight(), label.align(), label.turned());
+  }
+
+  private static boolean isOwn(Ink ink) {
+    return ink instanceof Ink.Label label
+        && (label.text().contains(JOB) || label.text().contains(SHEET));
+  }
+
+  private static void ink(Ink ink, Pen pen) throws IOException {
+    if (ink instanceof Ink.Stroke stroke) {
+      tone(stroke.tone(), pen);
+      pen.width(stroke.width());
+      pen.line(stroke.from(), stroke.to());
+    } else if (ink instanceof Ink.Box box) {
+      tone(box.tone(), pen);
+      pen.width(box.width());
+      pen.outline(box.rect());
+    } else if (ink instanceof Ink.Disc disc) {
+      tone(Tone.BLACK, pen);
+      pen.disc(disc.centre(), disc.radius());
+    } else if (ink instanceof Ink.Ring ring) {
+      tone(Tone.BLACK, pen);
+      pen.width(ring.width());
+      pen.ring(ring.centre(), ring.radius());
+    } else if (ink instanceof Ink.Label label) {
+      label(label, label.text(), pen);
+    }
+  }
+
+  private static void label(Ink.Label label, String text, Pen pen) throws IOException {
+    tone(Tone.BLACK, pen);
+    MmRect rect = label.rect();
+    if (label.turned()) {
+      double baseline = rect.x() + label.size() * Mm.PER_POINT;
+      pen.turned(text, baseline, rect.bottom(), label.weight(), label.size());
+    } else {
+      pen.block(text, rect, label.weight(), label.size(), label.align());
+    }
+  }
+
+  private static void tone(Tone tone, Pen pen) throws IOException {
+    pen.colour(tone == Tone.BLACK ? Color.BLACK : LIGHT);
+  }
+
+  /** The black cells of a mark, neighbours in a row joined. */
+  private static List<MmRect> blackCells(RegisterMark mark) {
+    List<MmRect> black = new ArrayList<>();
+    double cell = mark.cell();
+    for (int row = 0; row < RegisterMark.CELLS; row++) {
+      int start = 0;
+      for (int column = 0; column <= RegisterMark.CELLS; column++) {
+        boolean white = column == RegisterMark.CELLS || mark.white(row, column);
+        if (white && column > start) {
+          black.add(
+              new MmRect(
+                  mark.square().x() + start * cell,
+                  mark.square().y() + row * cell,
+                  (column - start) * cell,
+                  cell));
+        }
+        if (white) {
+          start = column + 1;
+        }
+      }
+    }
+    return black;
+  }
+}

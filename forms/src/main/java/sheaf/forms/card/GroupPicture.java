@@ -1,0 +1,133 @@
+package sheaf.forms.card;
+
+import java.awt.Color;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import sheaf.core.group.Ellipse;
+import sheaf.core.group.Group;
+import sheaf.core.group.Offset;
+import sheaf.core.layout.UnitSystem;
+import sheaf.core.page.MmPoint;
+import sheaf.core.page.MmRect;
+import sheaf.core.page.MmVector;
+import sheaf.core.result.PairResult;
+import sheaf.forms.draw.Pen;
+
+/**
+ * A pair sheet as a picture: every hole in its true size and place from the aim dot, both centres,
+ * the way from one to the other, and the region of that way.
+ */
+final class GroupPicture {
+
+  /** Room around the holes, as a share of what they span. */
+  private static final double PADDING = 1.2;
+
+  /** A region that spans more than this many times what the holes span is cut off. */
+  private static final double LARGEST_REGION = 2.2;
+
+  /** Shorter ways between the centres, in millimetres on the card, need no arrow. */
+  private static final double SHORTEST_ARROW = 2.5;
+
+  private static final double FRAME_WIDTH = 0.3;
+
+  private final PairResult pair;
+  private final MmRect frame;
+  private final PictureScale scale;
+  private final Pen pen;
+
+  private GroupPicture(PairResult pair, MmRect frame, PictureScale scale, Pen pen) {
+    this.pair = pair;
+    this.frame = frame;
+    this.scale = scale;
+    this.pen = pen;
+  }
+
+  /** Draws the picture of a pair sheet on which at least one hole was found. */
+  static void draw(PairResult pair, MmRect frame, Pen pen) throws IOException {
+    PictureScale scale = PictureScale.fit(span(pair), frame);
+    new GroupPicture(pair, frame, scale, pen).draw();
+  }
+
+  private void draw() throws IOException {
+    pen.within(frame, inside -> shots());
+    pen.width(FRAME_WIDTH);
+    pen.colour(Color.BLACK);
+    pen.outline(frame);
+    UnitSystem units = pair.sheet().layout().units();
+    ScaleBar.fit(units, scale.perMm(), frame.width()).draw(frame, pen);
+  }
+
+  private void shots() throws IOException {
+    Symbols symbols = new Symbols(pen);
+    symbols.aim(scale.onCard(new MmPoint(0, 0)), frame.width() + frame.height());
+    double radius = Math.max(pair.shaftDiameter() / 2 * scale.perMm(), Symbols.SMALLEST_HOLE);
+    for (MmPoint shot : shots(pair.field())) {
+      symbols.fieldHole(scale.onCard(shot), radius);
+    }
+    for (MmPoint shot : shots(pair.broadhead())) {
+      symbols.broadheadHole(scale.onCard(shot), radius);
+    }
+    if (pair.offset().isPresent()) {
+      compared(symbols, pair.offset().get());
+    }
+  }
+
+  private void compared(Symbols symbols, Offset offset) throws IOException {
+    MmPoint field = pair.field().orElseThrow().centre();
+    if (offset.region().isPresent()) {
+      Ellipse region = offset.region().get();
+      MmPoint centre = scale.onCard(field.plus(region.centre()));
+      double perMm = scale.perMm();
+      symbols.region(
+          centre, region.semiMajor() * perMm, region.semiMinor() * perMm, region.angle());
+    }
+    MmPoint from = scale.onCard(field);
+    MmPoint to = scale.onCard(field.plus(offset.shift()));
+    if (from.distanceTo(to) >= SHORTEST_ARROW) {
+      symbols.arrow(from, to);
+    }
+    symbols.fieldCentre(from);
+    symbols.broadheadCentre(to);
+  }
+
+  private static List<MmPoint> shots(Optional<Group> group) {
+    return group.map(Group::shots).orElse(List.of());
+  }
+
+  /** What the picture must show, in true millimetres from the dot. */
+  private static MmRect span(PairResult pair) {
+    List<MmPoint> places = new ArrayList<>();
+    places.add(new MmPoint(0, 0));
+    double radius = Math.max(pair.shaftDiameter(), 1);
+    Stream.concat(shots(pair.field()).stream(), shots(pair.broadhead()).stream())
+        .forEach(
+            shot -> {
+              places.add(shot.plus(new MmVector(-radius, -radius)));
+              places.add(shot.plus(new MmVector(radius, radius)));
+            });
+    MmRect holes = around(places);
+    Optional<Ellipse> region = pair.offset().flatMap(Offset::region);
+    if (region.isPresent()) {
+      double reach = region.get().semiMajor();
+      MmPoint centre = pair.broadhead().orElseThrow().centre();
+      if (2 * reach <= LARGEST_REGION * Math.max(holes.width(), holes.height())) {
+        places.add(centre.plus(new MmVector(-reach, -reach)));
+        places.add(centre.plus(new MmVector(reach, reach)));
+      }
+    }
+    return around(places);
+  }
+
+  private static MmRect around(List<MmPoint> places) {
+    double left = places.stream().mapToDouble(MmPoint::x).min().orElseThrow();
+    double right = places.stream().mapToDouble(MmPoint::x).max().orElseThrow();
+    double top = places.stream().mapToDouble(MmPoint::y).min().orElseThrow();
+    double bottom = places.stream().mapToDouble(MmPoint::y).max().orElseThrow();
+    double width = Math.max((right - left) * PADDING, 1);
+    double height = Math.max((bottom - top) * PADDING, 1);
+    return new MmRect((left + right - width) / 2, (top + bottom - height) / 2, width, height);
+  }
+}

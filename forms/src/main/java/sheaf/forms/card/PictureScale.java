@@ -1,0 +1,32 @@
+package sheaf.forms.card;
+
+import sheaf.core.page.MmPoint;
+import sheaf.core.page.MmRect;
+
+/**
+ * From true millimetres around the aim dot to millimetres on the card.
+ *
+ * @param middle of what is shown, in true millimetres from the dot
+ * @param place where that is on the card
+ * @param perMm card millimetres for a true one
+ */
+record PictureScale(MmPoint middle, MmPoint place, double perMm) {
+
+  /** No picture is larger than the shots were. */
+  private static final double LARGEST = 1;
+
+  /** Room at the foot of the frame for the scale bar, in millimetres. */
+  private static final double FOOT = 7;
+
+  /** The scale at which all of a span shows in a frame. */
+  static PictureScale fit(MmRect span, MmRect frame) {
+    double room = frame.height() - FOOT;
+    double perMm = Math.min(frame.width() / span.width(), room / span.height());
+    MmPoint place = new MmPoint(frame.centre().x(), frame.y() + room / 2);
+    return new PictureScale(span.centre(), place, Math.min(perMm, LARGEST));
+  }
+
+  MmPoint onCard(MmPoint fromDot) {
+    return place.plus(fromDot.minus(middle).times(perMm));
+  }
+}

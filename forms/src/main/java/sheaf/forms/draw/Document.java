@@ -1,0 +1,93 @@
+package sheaf.forms.draw;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.PDResources;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAppearanceStream;
+import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
+import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences.PRINT_SCALING;
+
+/** A PDF being made. Two documents made from the same input are the same, byte for byte. */
+public final class Document implements AutoCloseable {
+
+  private final PDDocument document = new PDDocument();
+  private final Typeface typeface;
+
+  /**
+   * Begins a document.
+   *
+   * @param title shown by readers in place of the file's name
+   * @param content tells this document from others of that title; goes into its identifier in place
+   *     of the time of day
+   */
+  public Document(String title, String content) throws IOException {
+    typeface = new Typeface(document);
+    document.setDocumentId((long) content.hashCode());
+    document.getDocumentInformation().setTitle(title);
+    document.getDocumentInformation().setCreator("Sheaf");
+    document.getDocumentCatalog().setLanguage("en");
+    PDViewerPreferences preferences = new PDViewerPreferences(new COSDictionary());
+    preferences.setDisplayDocTitle(true);
+    // A hint only: many programs shrink pages all the same, so every sheet bears a rule.
+    preferences.setPrintScaling(PRINT_SCALING.None);
+    document.getDocumentCatalog().setViewerPreferences(preferences);
+  }
+
+  /** Adds a page of a size in millimetres. */
+  public PDPage page(double width, double height) {
+    PDPage page = new PDPage(box(width, height));
+    document.addPage(page);
+    return page;
+  }
+
+  /** Draws on a page, after anything drawn before. */
+  public void draw(PDPage page, Pen.Drawing drawing) throws IOException {
+    try (PDPageContentStream out =
+        new PDPageContentStream(
+            document, page, PDPageContentStream.AppendMode.APPEND, true, false)) {
+      drawing.draw(new Pen(out, typeface, page.getMediaBox().getHeight() * Mm.PER_POINT));
+    }
+  }
+
+  /** Something drawn once that many pages show. */
+  public PDFormXObject shared(double width, double height, Pen.Drawing drawing) throws IOException {
+    // An appearance stream is a form like any other, and the one kind that can be drawn into.
+    PDAppearanceStream form = new PDAppearanceStream(document);
+    form.setBBox(box(width, height));
+    form.setResources(new PDResources());
+    try (OutputStream stream = form.getContentStream().createOutputStream(COSName.FLATE_DECODE);
+        PDPageContentStream out = new PDPageContentStream(document, form, stream)) {
+      drawing.draw(new Pen(out, typeface, height));
+    }
+    return form;
+  }
+
+  /** Draws on a page over something shared. */
+  public void drawOver(PDPage page, PDFormXObject shared, Pen.Drawing drawing) throws IOException {
+    try (PDPageContentStream out = new PDPageContentStream(document, page)) {
+      out.drawForm(shared);
+      drawing.draw(new Pen(out, typeface, page.getMediaBox().getHeight() * Mm.PER_POINT));
+    }
+  }
+
+  /** Writes the finished document; the stream is left open. */
+  public void write(OutputStream out) throws IOException {
+    document.save(out);
+  }
+
+  private static PDRectangle box(double width, double height) {
+    return new PDRectangle(Mm.points(width), Mm.points(height));
+  }
+
+  @Override
+  public void close() throws IOException {
+    document.close();
+  }
+}

@@ -1,0 +1,101 @@
+package sheaf.forms.draw;
+
+import com.google.zxing.EncodeHintType;
+import com.google.zxing.WriterException;
+import com.google.zxing.qrcode.decoder.ErrorCorrectionLevel;
+import com.google.zxing.qrcode.encoder.ByteMatrix;
+import com.google.zxing.qrcode.encoder.Encoder;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import sheaf.core.page.MmRect;
+
+/** A QR code (ISO/IEC 18004) as rectangles on a page. */
+public final class QrSymbol {
+
+  /** White modules that the standard asks for around the symbol. */
+  private static final int QUIET = 4;
+
+  /** Smallest module, in millimetres, that a whole page's photograph still shows. */
+  private static final double LEAST_ON_SHEET = 0.6;
+
+  /** Smallest module, in millimetres, for a phone held close to a card. */
+  private static final double LEAST_ON_CARD = 0.45;
+
+  private QrSymbol() {}
+
+  /**
+   * The dark modules of a sheet's code that fills a square, its quiet zone included: with the
+   * strongest error correction (H, else Q) whose modules stay large enough.
+   *
+   * @throws IllegalArgumentException when the text is too long for the square
+   */
+  public static List<MmRect> onSheet(MmRect square, String text) {
+    return fill(
+        square, text, List.of(ErrorCorrectionLevel.H, ErrorCorrectionLevel.Q), LEAST_ON_SHEET);
+  }
+
+  /**
+   * The same for a card, which holds longer texts but no holes: with any error correction, and with
+   * smaller modules.
+   *
+   * @throws IllegalArgumentException when the text is too long for the square
+   */
+  public static List<MmRect> onCard(MmRect square, String text) {
+    return fill(
+        square,
+        text,
+        List.of(
+            ErrorCorrectionLevel.H,
+            ErrorCorrectionLevel.Q,
+            ErrorCorrectionLevel.M,
+            ErrorCorrectionLevel.L),
+        LEAST_ON_CARD);
+  }
+
+  private static List<MmRect> fill(
+      MmRect square, String text, List<ErrorCorrectionLevel> levels, double leastModule) {
+    for (ErrorCorrectionLevel level : levels) {
+      ByteMatrix matrix = encode(text, level);
+      if (square.width() / (matrix.getWidth() + 2 * QUIET) >= leastModule) {
+        return modules(matrix, square);
+      }
+    }
+    // Not the text itself: a record's link is a secret.
+    throw new IllegalArgumentException(
+        "%d characters are too many for a code of %.0f mm"
+            .formatted(text.length(), square.width()));
+  }
+
+  private static ByteMatrix encode(String text, ErrorCorrectionLevel level) {
+    try {
+      return Encoder.encode(text, level, Map.<EncodeHintType, Object>of()).getMatrix();
+    } catch (WriterException e) {
+      throw new IllegalArgumentException(text.length() + " characters fit no code", e);
+    }
+  }
+
+  /** Neighbours in a row are joined into one rectangle. */
+  private static List<MmRect> modules(ByteMatrix matrix, MmRect square) {
+    double module = square.width() / (matrix.getWidth() + 2 * QUIET);
+    List<MmRect> dark = new ArrayList<>();
+    for (int row = 0; row < matrix.getHeight(); row++) {
+      int start = -1;
+      for (int column = 0; column <= matrix.getWidth(); column++) {
+        boolean on = column < matrix.getWidth() && matrix.get(column, row) == 1;
+        if (on && start < 0) {
+          start = column;
+        } else if (!on && start >= 0) {
+          dark.add(
+              new MmRect(
+                  square.x() + (QUIET + start) * module,
+                  square.y() + (QUIET + row) * module,
+                  (column - start) * module,
+                  module));
+          start = -1;
+        }
+      }
+    }
+    return dark;
+  }
+}

@@ -1,0 +1,225 @@
+package sheaf.samples;
+
+import java.awt.Color;
+import java.awt.image.BufferedImage;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import sheaf.core.job.JobId;
+import sheaf.core.job.SheetCode;
+import sheaf.core.layout.Aim;
+import sheaf.core.layout.AimDot;
+import sheaf.core.layout.Field;
+import sheaf.core.layout.Layout;
+import sheaf.core.layout.Layouts;
+import sheaf.core.layout.UnitSystem;
+import sheaf.core.layout.Variant;
+import sheaf.core.page.MmPoint;
+import sheaf.core.page.MmRect;
+import sheaf.core.page.Paper;
+import sheaf.core.reading.Head;
+import sheaf.samples.scan.FlatbedScan;
+import sheaf.samples.scan.ScanFile;
+import sheaf.samples.scene.Behind;
+import sheaf.samples.scene.Scene;
+import sheaf.samples.scene.Scene.Arrow;
+import sheaf.samples.scene.Scene.Ready;
+
+/**
+ * Flatbed scans of pair sheets with six holes each, in mixed settings: a seed gives a sheet.
+ *
+ * <p>Two in three sheets have two dots; half are letter and half A4; a third each lie on backing,
+ * black and white; 150 to 600 dpi; half are grey; every orientation, up to 5 degrees askew; a third
+ * were printed off size; a quarter have two holes that touch; a third bear scribbles, a third pen
+ * dots.
+ */
+public final class FlatbedMix {
+
+  private static final int[] DPI = {150, 200, 240, 300, 300, 300, 400, 600};
+  private static final Behind[] BEHIND = {Behind.BACKING, Behind.BLACK, Behind.WHITE};
+
+  /** Pixels a millimetre of the page before it is scanned: twice a 300 dpi scan is not needed. */
+  private static final double COARSE = 300 / 25.4;
+
+  private static final double FINE = 600 / 25.4;
+  private static final int ARROWS = 3;
+
+  /** Room kept between a hole's axis and the edge of the target, in millimetres. */
+  private static final double EDGE = 6;
+
+  private final SplittableRandom random;
+
+  private FlatbedMix(long seed) {
+    random = new SplittableRandom(seed);
+  }
+
+  /** Makes the sheet of a seed. */
+  public static Sample make(long seed) {
+    return new FlatbedMix(seed).sample();
+  }
+
+  private Sample sample() {
+    Scene scene = scene();
+    FlatbedScan scanner = scanner(scene);
+    Ready ready = scene.make(scanner.dpi() > 300 ? FINE : COARSE);
+    BufferedImage image = scanner.scan(ready.page());
+    boolean states = random.nextDouble() < 0.8;
+    byte[] file = ScanFile.jpeg(image, random.nextInt(60, 96), states ? scanner.dpi() : 0);
+    return new Sample(
+        file, scene.truth(ready.shots(), scanner.dpi(), scanner.colour(), states, "read"));
+  }
+
+  private Scene scene() {
+    Layout layout =
+        Layouts.current(
+            random.nextInt(3) < 2 ? Variant.TWO_DOTS : Variant.SHARED_DOT,
+            Paper.values()[random.nextInt(2)],
+            UnitSystem.values()[random.nextInt(2)]);
+    SheetCode code = new SheetCode(JobId.random(random), random.nextInt(1, 100), layout.id());
+    Behind behind = BEHIND[random.nextInt(BEHIND.length)];
+    double shaft =
+        random.nextDouble() < 0.8 ? random.nextDouble(5.5, 7.5) : random.nextDouble(5, 9.5);
+    boolean offSize = random.nextInt(3) == 0;
+    double scale = offSize ? random.nextDouble(0.94, 1.03) : 1;
+    return new Scene(
+        code,
+        behind,
+        behindTone(behind),
+        tint(),
+        shaft,
+        arrows(layout, shaft / scale),
+        ticks(layout),
+        random.nextInt(3) == 0 ? random.nextInt(1, 4) : 0,
+        random.nextInt(3) == 0 ? random.nextInt(1, 4) : 0,
+        scale * (1 + (offSize ? random.nextDouble(-0.004, 0.004) : 0)),
+        scale,
+        random.nextLong());
+  }
+
+  private Color behindTone(Behind behind) {
+    double light = random.nextDouble(0.93, 1.0);
+    Color base = behind.colour();
+    return new Color(
+        (int) (base.getRed() * light),
+        (int) (base.getGreen() * light),
+        (int) (base.getBlue() * light));
+  }
+
+  private Color tint() {
+    int warm = random.nextInt(0, 14);
+    int tone = random.nextInt(240, 254);
+    return new Color(tone, tone - warm / 3, tone - warm);
+  }
+
+  private List<Arrow> arrows(Layout layout, double shaft) {
+    int blades = random.nextInt(2, 5);
+    double cut = blades == 2 ? random.nextDouble(25, 55) : random.nextDouble(22, 38);
+    double spread = random.nextDouble(5, 20);
+    double angle = random.nextDouble(2 * Math.PI);
+    double offset = random.nextDouble(0, 40);
+    boolean touching = random.nextInt(4) == 0;
+    List<Arrow> arrows = new ArrayList<>();
+    for (int i = 0; i < 2 * ARROWS; i++) {
+      boolean field = i % 2 == 0;
+      Head head = field ? Head.FIELD : Head.BROADHEAD;
+      AimDot dot = dot(layout, head);
+      double dx = field ? 0 : offset * Math.cos(angle);
+      double dy = field ? 0 : offset * Math.sin(angle);
+      MmPoint axis = place(layout, dot, dx, dy, spread, shaft, arrows, touching && i == 5);
+      arrows.add(new Arrow(axis, head, field ? 0 : blades, field ? 0 : cut, dot.aim()));
+    }
+    return arrows;
+  }
+
+  private static AimDot dot(Layout layout, Head head) {
+    Aim wanted = head == Head.FIELD ? Aim.FIELD : Aim.BROADHEAD;
+    return layout.dots().stream()
+        .filter(dot -> dot.aim() == wanted || dot.aim() == Aim.SHARED)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** A place on the target that no other hole covers; the touching one stands beside another. */
+  private MmPoint place(
+      Layout layout,
+      AimDot dot,
+      double dx,
+      double dy,
+      double spread,
+      double shaft,
+      List<Arrow> others,
+      boolean touching) {
+    MmRect room = layout.target().orElseThrow().grow(-EDGE);
+    while (true) {
+      MmPoint axis =
+          new MmPoint(
+              dot.centre().x() + dx + random.nextGaussian() * spread,
+              dot.centre().y() + dy + random.nextGaussian() * spread);
+      if (touching) {
+        axis = beside(others.get(random.nextInt(others.size())), dot, shaft).orElse(axis);
+      }
+      MmPoint candidate = axis;
+      double nearest =
+          others.stream().mapToDouble(o -> o.axis().distanceTo(candidate)).min().orElse(1e9);
+      double least = touching ? 1.0 : 1.7;
+      if (room.contains(axis) && nearest >= least * shaft && isNearest(layout, dot, axis)) {
+        return axis;
+      }
+      spread *= 1.02;
+    }
+  }
+
+  private Optional<MmPoint> beside(Arrow other, AimDot dot, double shaft) {
+    if (other.aim() != dot.aim()) {
+      return Optional.empty();
+    }
+    double angle = random.nextDouble(2 * Math.PI);
+    double apart = shaft * random.nextDouble(1.0, 1.6);
+    return Optional.of(
+        new MmPoint(
+            other.axis().x() + apart * Math.cos(angle),
+            other.axis().y() + apart * Math.sin(angle)));
+  }
+
+  /** A shot that lands nearer to the other dot cannot be told from one aimed there. */
+  private static boolean isNearest(Layout layout, AimDot dot, MmPoint axis) {
+    return layout.dots().stream()
+        .allMatch(
+            other ->
+                dot.centre().distanceTo(axis) * 1.2 <= other.centre().distanceTo(axis)
+                    || other == dot);
+  }
+
+  private Map<String, String> ticks(Layout layout) {
+    Map<String, String> ticks = new HashMap<>();
+    Field.Choice distance = (Field.Choice) layout.field("distance");
+    ticks.put(
+        "distance", distance.options().get(random.nextInt(distance.options().size())).value());
+    ticks.put("arrows_field", String.valueOf(ARROWS));
+    ticks.put("arrows_broadhead", String.valueOf(ARROWS));
+    if (random.nextBoolean()) {
+      ticks.put("changed", random.nextBoolean() ? "rest" : "nothing");
+    }
+    return ticks;
+  }
+
+  private FlatbedScan scanner(Scene scene) {
+    int dpi = DPI[random.nextInt(DPI.length)];
+    return new FlatbedScan(
+        dpi,
+        random.nextBoolean(),
+        random.nextInt(4),
+        random.nextDouble(-5, 5),
+        scene.scaleX(),
+        scene.scaleY(),
+        scene.behind() == Behind.WHITE ? new Color(236, 237, 238) : scene.behindTone(),
+        random.nextDouble(0.3, 0.8),
+        random.nextDouble(0.8, 3),
+        random.nextDouble(0.9, 1.15),
+        random.nextDouble(0, 0.0005),
+        random.nextLong());
+  }
+}

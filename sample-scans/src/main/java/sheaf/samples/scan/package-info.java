@@ -1,0 +1,2 @@
+/** Scanners and cameras, and the files they write. */
+package sheaf.samples.scan;

@@ -1,0 +1,41 @@
+package sheaf.samples.scene;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * What is known of a made scan.
+ *
+ * @param code text of the sheet's code
+ * @param behind what lay behind the sheet
+ * @param dpi of the scan; 0 for a photo
+ * @param colour whether it is in colour
+ * @param scaleX true print scale across
+ * @param scaleY true print scale down
+ * @param statesDpi whether the file states its resolution
+ * @param shaft diameter of the arrows in true millimetres
+ * @param ticks what was ticked: field key to option
+ * @param shots every hole
+ * @param expected how reading it should end: {@code read}, {@code check} or {@code refused}
+ */
+public record Truth(
+    String code,
+    String behind,
+    int dpi,
+    boolean colour,
+    double scaleX,
+    double scaleY,
+    boolean statesDpi,
+    double shaft,
+    Map<String, String> ticks,
+    List<Shot> shots,
+    String expected) {
+
+  /** Copies the collections. */
+  public Truth {
+    ticks = Collections.unmodifiableMap(new TreeMap<>(ticks));
+    shots = List.copyOf(shots);
+  }
+}

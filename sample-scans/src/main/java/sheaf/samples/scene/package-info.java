@@ -1,0 +1,2 @@
+/** Sheets as people leave them: printed, written on, shot, and what is known of them. */
+package sheaf.samples.scene;

@@ -1,0 +1,69 @@
+package sheaf.scanner;
+
+import java.util.Optional;
+import java.util.function.Consumer;
+import sheaf.core.reading.PageReading;
+import sheaf.scanner.opencv.NativeLibraries;
+import sheaf.scanner.picture.Picture;
+import sheaf.scanner.picture.PictureFile;
+import sheaf.scanner.picture.UnreadableException;
+import sheaf.scanner.proof.ProofPicture;
+import sheaf.scanner.sheet.SheetInPicture;
+
+/** Reads scanned or photographed sheets. Safe to use from several threads. */
+public final class SheetReader {
+
+  /** Whether to draw a proof picture of each page. */
+  public enum Proof {
+    /** A picture for each page that shows a sheet. */
+    DRAW,
+    /** No pictures. */
+    SKIP
+  }
+
+  /** A reader; the first one loads the native libraries. */
+  public SheetReader() {
+    NativeLibraries.load();
+  }
+
+  /**
+   * Reads every page of a file, in order; each is handed over as soon as it is read.
+   *
+   * <p>A file or page that cannot be read is an ordinary result: a refused page with its reason.
+   *
+   * @param name what to call the file in the results; a page of several gets {@code #} and its
+   *     number from 1
+   * @param file its content: JPEG, PNG, TIFF or PDF
+   * @param proof whether to draw proof pictures
+   * @param pages takes each page
+   */
+  public void read(String name, byte[] file, Proof proof, Consumer<ReadPage> pages) {
+    try (PictureFile pictures = PictureFile.open(file)) {
+      int count = pictures.pages();
+      for (int i = 0; i < count; i++) {
+        String source = count == 1 ? name : name + "#" + (i + 1);
+        pages.accept(page(source, pictures, i, proof));
+      }
+    } catch (UnreadableException e) {
+      pages.accept(refused(name, e));
+    }
+  }
+
+  private static ReadPage page(String source, PictureFile pictures, int index, Proof proof) {
+    try (Picture picture = pictures.page(index);
+        SheetInPicture sheet = SheetInPicture.find(picture)) {
+      PageReading reading = SheetReading.of(source, sheet);
+      return new ReadPage(
+          reading,
+          proof == Proof.DRAW
+              ? Optional.of(ProofPicture.png(sheet.flat(), reading))
+              : Optional.empty());
+    } catch (UnreadableException e) {
+      return refused(source, e);
+    }
+  }
+
+  private static ReadPage refused(String source, UnreadableException why) {
+    return new ReadPage(PageReading.refused(source, why.reason()), Optional.empty());
+  }
+}

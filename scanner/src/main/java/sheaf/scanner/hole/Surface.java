@@ -1,0 +1,97 @@
+package sheaf.scanner.hole;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.opencv.core.Core;
+import org.opencv.core.CvType;
+import org.opencv.core.Mat;
+import org.opencv.core.Scalar;
+import org.opencv.core.Size;
+import org.opencv.imgproc.Imgproc;
+import sheaf.core.layout.Layout;
+import sheaf.scanner.opencv.Mats;
+import sheaf.scanner.sheet.FlatSheet;
+
+/**
+ * A flat sheet with light and paper tint taken out.
+ *
+ * @param darkness how much darker than the plain paper around, as a share of the paper's tone: 0 is
+ *     paper, 1 black, below 0 brighter than paper; 32-bit
+ * @param backing how surely a place shows the coloured backing, 0 to 1; 32-bit; empty for a grey
+ *     picture
+ * @param known 255 where print or writing is to be expected, else 0; 8-bit
+ */
+record Surface(Mat darkness, Optional<Mat> backing, Mat known) implements AutoCloseable {
+
+  /** The paper's tone is sought on a picture reduced by this factor. */
+  private static final int REDUCTION = 10;
+
+  /**
+   * Window of the median that is taken for the paper's tone, in reduced pixels (millimetres): more
+   * than twice as wide as any hole or ring, so that paper has the majority.
+   */
+  private static final int WINDOW = 31;
+
+  /** Backing colour less paper, in magenta: from here on it may be backing. */
+  private static final double BACKING_FROM = 0.22;
+
+  /** From here on it is backing; red pen reaches 0.35, printed backing 0.5 to 0.75. */
+  private static final double BACKING_FULL = 0.45;
+
+  static Surface of(FlatSheet sheet, Layout layout) {
+    Mat known = KnownInk.mask(layout, sheet.grey().size());
+    return new Surface(darkness(sheet.grey()), sheet.colour().map(Surface::backing), known);
+  }
+
+  private static Mat darkness(Mat grey) {
+    try (Mats mats = new Mats()) {
+      Mat bright = brightness(grey, mats);
+      Mat darkness = new Mat();
+      bright.convertTo(darkness, -1, -1, 1);
+      return darkness;
+    }
+  }
+
+  /** One channel divided by the paper's tone around: 1 is paper. */
+  private static Mat brightness(Mat channel, Mats mats) {
+    Mat small = mats.mat();
+    double scale = 1.0 / REDUCTION;
+    Imgproc.resize(channel, small, new Size(), scale, scale, Imgproc.INTER_AREA);
+    Mat median = mats.mat();
+    Imgproc.medianBlur(small, median, WINDOW);
+    Mat tone = mats.mat();
+    Imgproc.resize(median, tone, channel.size(), 0, 0, Imgproc.INTER_LINEAR);
+    Mat one = mats.mat();
+    Core.divide(channel, tone, one, 1, CvType.CV_32F);
+    return one;
+  }
+
+  /** Magenta is what green light does not come back from: red and blue less green. */
+  private static Mat backing(Mat colour) {
+    try (Mats mats = new Mats()) {
+      List<Mat> channels = new ArrayList<>();
+      Core.split(colour, channels);
+      channels.forEach(mats::own);
+      Mat blue = brightness(channels.get(0), mats);
+      Mat green = brightness(channels.get(1), mats);
+      Mat red = brightness(channels.get(2), mats);
+      Mat magenta = mats.mat();
+      Core.addWeighted(red, 0.5, blue, 0.5, 0, magenta);
+      Core.subtract(magenta, green, magenta);
+      double gain = 1 / (BACKING_FULL - BACKING_FROM);
+      Mat share = new Mat();
+      magenta.convertTo(share, -1, gain, -BACKING_FROM * gain);
+      Core.max(share, new Scalar(0), share);
+      Core.min(share, new Scalar(1), share);
+      return share;
+    }
+  }
+
+  @Override
+  public void close() {
+    darkness.release();
+    backing.ifPresent(Mat::release);
+    known.release();
+  }
+}

@@ -1,0 +1,2 @@
+/** Finds holes, fits the shaft's circle to each, and tells heads by their slits. */
+package sheaf.scanner.hole;

@@ -1,0 +1,34 @@
+package sheaf.scanner.opencv;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import org.opencv.core.Mat;
+
+/**
+ * Owns native matrices and releases them all when closed.
+ *
+ * <p>The garbage collector does not see their memory, so every matrix is made in such a scope:
+ * {@code try (Mats mats = new Mats()) { Mat blurred = mats.mat(); ... }}.
+ */
+public final class Mats implements AutoCloseable {
+
+  private final Deque<Mat> owned = new ArrayDeque<>();
+
+  /** A new empty matrix that lives as long as this scope. */
+  public Mat mat() {
+    return own(new Mat());
+  }
+
+  /** Takes over a matrix. */
+  public <M extends Mat> M own(M mat) {
+    owned.push(mat);
+    return mat;
+  }
+
+  @Override
+  public void close() {
+    while (!owned.isEmpty()) {
+      owned.pop().release();
+    }
+  }
+}

@@ -1,0 +1,2 @@
+/** Pictures that show a person what was read. */
+package sheaf.scanner.proof;
