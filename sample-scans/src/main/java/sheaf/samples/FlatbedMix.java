@@ -1,7 +1,5 @@
 package sheaf.samples;
 
-import java.awt.Color;
-import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -21,27 +19,29 @@ import sheaf.core.page.MmPoint;
 import sheaf.core.page.MmRect;
 import sheaf.core.page.Paper;
 import sheaf.core.reading.Head;
+import sheaf.core.reading.PrintScale;
 import sheaf.samples.scan.FlatbedScan;
 import sheaf.samples.scan.ScanFile;
+import sheaf.samples.scene.Arrow;
 import sheaf.samples.scene.Behind;
+import sheaf.samples.scene.Decoys;
+import sheaf.samples.scene.PaperLook;
 import sheaf.samples.scene.Scene;
-import sheaf.samples.scene.Scene.Arrow;
-import sheaf.samples.scene.Scene.Ready;
 
 /**
  * Flatbed scans of pair sheets with six holes each, in mixed settings: a seed gives a sheet.
  *
- * <p>Two in three sheets have two dots; half are letter and half A4; a third each lie on backing,
- * black and white; 150 to 600 dpi; half are grey; every orientation, up to 5 degrees askew; a third
- * were printed off size; a quarter have two holes that touch; a third bear scribbles, a third pen
- * dots.
+ * <p>Two in three sheets have two dots; half are letter and half A4; three in ten each lie on
+ * backing, black and white, one on grey; 150 to 600 dpi; half are grey scans; every orientation, up
+ * to 5 degrees askew; a third were printed off size; a quarter have two holes that touch; a third
+ * bear notes, a third pen dots, some staples, rings around holes, or a crease; one in five does not
+ * state its resolution.
  */
 public final class FlatbedMix {
 
   private static final int[] DPI = {150, 200, 240, 300, 300, 300, 400, 600};
-  private static final Behind[] BEHIND = {Behind.BACKING, Behind.BLACK, Behind.WHITE};
 
-  /** Pixels a millimetre of the page before it is scanned: twice a 300 dpi scan is not needed. */
+  /** Pixels a millimetre of the page before it is scanned. */
   private static final double COARSE = 300 / 25.4;
 
   private static final double FINE = 600 / 25.4;
@@ -63,11 +63,14 @@ public final class FlatbedMix {
 
   private Sample sample() {
     Scene scene = scene();
-    FlatbedScan scanner = scanner(scene);
-    Ready ready = scene.make(scanner.dpi() > 300 ? FINE : COARSE);
-    BufferedImage image = scanner.scan(ready.page());
+    FlatbedScan scanner = scanner(scene.scale());
+    Scene.Ready ready = scene.make(scanner.dpi() > 300 ? FINE : COARSE);
     boolean states = random.nextDouble() < 0.8;
-    byte[] file = ScanFile.jpeg(image, random.nextInt(60, 96), states ? scanner.dpi() : 0);
+    byte[] file =
+        ScanFile.jpeg(
+            scanner.scan(ready.page(), ready.backdrop()),
+            random.nextInt(60, 96),
+            states ? scanner.dpi() : 0);
     return new Sample(
         file, scene.truth(ready.shots(), scanner.dpi(), scanner.colour(), states, "read"));
   }
@@ -79,39 +82,37 @@ public final class FlatbedMix {
             Paper.values()[random.nextInt(2)],
             UnitSystem.values()[random.nextInt(2)]);
     SheetCode code = new SheetCode(JobId.random(random), random.nextInt(1, 100), layout.id());
-    Behind behind = BEHIND[random.nextInt(BEHIND.length)];
     double shaft =
         random.nextDouble() < 0.8 ? random.nextDouble(5.5, 7.5) : random.nextDouble(5, 9.5);
-    boolean offSize = random.nextInt(3) == 0;
-    double scale = offSize ? random.nextDouble(0.94, 1.03) : 1;
+    PrintScale scale = printScale();
+    Behind behind = behind();
     return new Scene(
         code,
         behind,
-        behindTone(behind),
-        tint(),
+        // Less light reaches a white lid through a hole than falls on the paper.
+        behind == Behind.WHITE ? random.nextDouble(0.87, 0.97) : random.nextDouble(0.93, 1.0),
+        PaperLook.draw(random),
         shaft,
-        arrows(layout, shaft / scale),
+        arrows(layout, shaft / scale.mean()),
         ticks(layout),
-        random.nextInt(3) == 0 ? random.nextInt(1, 4) : 0,
-        random.nextInt(3) == 0 ? random.nextInt(1, 4) : 0,
-        scale * (1 + (offSize ? random.nextDouble(-0.004, 0.004) : 0)),
+        Decoys.draw(random),
         scale,
         random.nextLong());
   }
 
-  private Color behindTone(Behind behind) {
-    double light = random.nextDouble(0.93, 1.0);
-    Color base = behind.colour();
-    return new Color(
-        (int) (base.getRed() * light),
-        (int) (base.getGreen() * light),
-        (int) (base.getBlue() * light));
+  private Behind behind() {
+    int tenth = random.nextInt(10);
+    return tenth < 3
+        ? Behind.BACKING
+        : tenth < 6 ? Behind.BLACK : tenth < 9 ? Behind.WHITE : Behind.GREY;
   }
 
-  private Color tint() {
-    int warm = random.nextInt(0, 14);
-    int tone = random.nextInt(240, 254);
-    return new Color(tone, tone - warm / 3, tone - warm);
+  private PrintScale printScale() {
+    if (random.nextInt(3) > 0) {
+      return PrintScale.TRUE_SIZE;
+    }
+    double down = random.nextDouble(0.94, 1.03);
+    return new PrintScale(down * (1 + random.nextDouble(-0.004, 0.004)), down);
   }
 
   private List<Arrow> arrows(Layout layout, double shaft) {
@@ -206,20 +207,18 @@ public final class FlatbedMix {
     return ticks;
   }
 
-  private FlatbedScan scanner(Scene scene) {
-    int dpi = DPI[random.nextInt(DPI.length)];
+  private FlatbedScan scanner(PrintScale scale) {
     return new FlatbedScan(
-        dpi,
+        DPI[random.nextInt(DPI.length)],
         random.nextBoolean(),
         random.nextInt(4),
         random.nextDouble(-5, 5),
-        scene.scaleX(),
-        scene.scaleY(),
-        scene.behind() == Behind.WHITE ? new Color(236, 237, 238) : scene.behindTone(),
-        random.nextDouble(0.3, 0.8),
+        scale,
+        random.nextDouble(0.35, 0.85),
         random.nextDouble(0.8, 3),
         random.nextDouble(0.9, 1.15),
-        random.nextDouble(0, 0.0005),
+        random.nextDouble(0, 0.001),
+        random.nextInt(0, 40),
         random.nextLong());
   }
 }

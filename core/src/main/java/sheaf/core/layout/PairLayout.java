@@ -35,8 +35,8 @@ final class PairLayout {
 
   private static final double WORD_PITCH = 20.4;
 
-  private static final double RING_RADIUS = 13.5;
-  private static final double RING_WIDTH = 3;
+  private static final double RING_RADIUS = 14;
+  private static final double RING_WIDTH = 1.5;
   private static final double SPOT_RADIUS = 2;
   private static final double SPOKE = 6;
 

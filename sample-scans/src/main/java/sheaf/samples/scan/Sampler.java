@@ -1,64 +1,69 @@
 package sheaf.samples.scan;
 
-import java.awt.Color;
+import sheaf.samples.scene.Backdrop;
 import sheaf.samples.scene.Page;
 
-/** Looks up the light at places of a page, averaged over what one pixel of the picture covers. */
+/** The light at places of a page that lies on something. */
 final class Sampler {
 
-  private final float[][] planes;
+  /** How far a page's edge keeps light off what it lies on, in millimetres. */
+  private static final double EDGE_SHADOW = 0.5;
+
+  private static final double EDGE_DEPTH = 0.3;
+
+  private final int[] pixels;
   private final int width;
   private final int height;
   private final double perMm;
-  private final float[] beyond;
+  private final Backdrop backdrop;
 
-  /**
-   * Prepares a page.
-   *
-   * @param reduction page pixels covered by one pixel of the picture
-   * @param beyond what is seen beside the page
-   * @param blur of the optics, in pixels of the picture
-   */
-  Sampler(Page page, double reduction, Color beyond, double blur) {
-    width = page.width();
-    height = page.height();
-    perMm = page.pixelsPerMm();
-    this.beyond = new float[] {beyond.getRed(), beyond.getGreen(), beyond.getBlue()};
-    planes = new float[3][width * height];
-    int[] pixels = page.pixels();
-    for (int i = 0; i < pixels.length; i++) {
-      planes[0][i] = pixels[i] >> 16 & 0xFF;
-      planes[1][i] = pixels[i] >> 8 & 0xFF;
-      planes[2][i] = pixels[i] & 0xFF;
-    }
-    // A pixel's own square has a standard deviation of 0.29; a box of radius r has (2r+1)/sqrt(12).
-    double deviation = reduction * Math.hypot(blur, reduction > 1 ? 0.29 : 0);
-    int radius = (int) Math.round((deviation * Math.sqrt(6) - 1) / 2);
-    for (float[] plane : planes) {
-      for (int pass = 0; pass < 2 && radius > 0; pass++) {
-        BoxBlur.blur(plane, width, height, radius);
-      }
-    }
+  Sampler(Page page, Backdrop backdrop) {
+    this.pixels = page.pixels();
+    this.width = page.width();
+    this.height = page.height();
+    this.perMm = page.pixelsPerMm();
+    this.backdrop = backdrop;
   }
 
-  /** The light at a place in millimetres of the page as designed. */
-  void sample(double xMm, double yMm, float[] rgb) {
+  /** The light at a place in millimetres of the page as designed, on the page or beside it. */
+  void light(double xMm, double yMm, float[] rgb) {
     double x = xMm * perMm - 0.5;
     double y = yMm * perMm - 0.5;
     int column = (int) Math.floor(x);
     int row = (int) Math.floor(y);
     if (column < 0 || row < 0 || column + 1 >= width || row + 1 >= height) {
-      System.arraycopy(beyond, 0, rgb, 0, 3);
+      beside(xMm, yMm, rgb);
       return;
     }
     float fx = (float) (x - column);
     float fy = (float) (y - row);
     int i = row * width + column;
-    for (int c = 0; c < 3; c++) {
-      float[] plane = planes[c];
-      float upper = plane[i] + fx * (plane[i + 1] - plane[i]);
-      float lower = plane[i + width] + fx * (plane[i + width + 1] - plane[i + width]);
-      rgb[c] = upper + fy * (lower - upper);
+    int a = pixels[i];
+    int b = pixels[i + 1];
+    int c = pixels[i + width];
+    int d = pixels[i + width + 1];
+    for (int channel = 0; channel < 3; channel++) {
+      int shift = 16 - 8 * channel;
+      float left = a >> shift & 0xFF;
+      float upper = left + fx * ((b >> shift & 0xFF) - left);
+      float under = c >> shift & 0xFF;
+      float lower = under + fx * ((d >> shift & 0xFF) - under);
+      rgb[channel] = upper + fy * (lower - upper);
+    }
+  }
+
+  private void beside(double xMm, double yMm, float[] rgb) {
+    backdrop.light(xMm, yMm, rgb);
+    double dx = Math.max(Math.max(-xMm, xMm - width / perMm), 0);
+    double dy = Math.max(Math.max(-yMm, yMm - height / perMm), 0);
+    double away = Math.hypot(dx, dy) / EDGE_SHADOW;
+    if (away < 6) {
+      // Two edges lie in their own shadow, the other two hardly.
+      double side = xMm > 0 && yMm > 0 ? 1 : 0.4;
+      float shade = (float) (1 - EDGE_DEPTH * side * Math.exp(-away));
+      for (int c = 0; c < 3; c++) {
+        rgb[c] *= shade;
+      }
     }
   }
 }

@@ -1,43 +1,52 @@
 package sheaf.samples.scan;
 
-import java.util.random.RandomGenerator;
+import java.util.SplittableRandom;
 
-/** From light to a sensor's numbers: tone curve, noise, grey. */
+/** From light to a sensor's numbers: tone curve and noise. */
 final class Tones {
 
-  private final float[] curve = new float[256];
-  private final double noise;
-  private final RandomGenerator random;
+  /** Entries of the tone curve for each grey level. */
+  private static final int FINE = 8;
 
-  Tones(double gamma, double noise, RandomGenerator random) {
+  private static final int NOISE = 1 << 16;
+
+  private final float[] curve = new float[256 * FINE];
+  private final float[] amounts = new float[256];
+  private final float[] noise = new float[NOISE];
+  private final SplittableRandom random;
+
+  /**
+   * A sensor.
+   *
+   * @param gamma of the tone curve, 1 for none
+   * @param dark noise in the dark, as a standard deviation in grey levels
+   * @param bright noise in full light
+   */
+  Tones(double gamma, double dark, double bright, SplittableRandom random) {
     for (int i = 0; i < curve.length; i++) {
-      curve[i] = (float) (255 * Math.pow(i / 255.0, gamma));
+      curve[i] = (float) (255 * Math.pow(i / (255.0 * FINE), gamma));
     }
-    this.noise = noise;
+    for (int i = 0; i < amounts.length; i++) {
+      // The variance of a sensor's noise grows with the light.
+      double share = i / 255.0;
+      amounts[i] = (float) Math.sqrt(dark * dark * (1 - share) + bright * bright * share);
+    }
+    for (int i = 0; i < NOISE; i++) {
+      noise[i] = (float) random.nextGaussian();
+    }
     this.random = random;
   }
 
-  /** Writes a pixel: blue, green, red or one grey. */
-  void put(float[] rgb, byte[] out, int at, int channels) {
-    if (channels == 1) {
-      // ITU-R BT.601 luma, as scanners' grey is made.
-      float grey = 0.299f * rgb[0] + 0.587f * rgb[1] + 0.114f * rgb[2];
-      out[at] = number(grey);
-    } else {
-      out[at] = number(rgb[2]);
-      out[at + 1] = number(rgb[1]);
-      out[at + 2] = number(rgb[0]);
+  /** Writes a row of numbers. */
+  void put(float[] line, byte[] out, int at) {
+    // A fresh start in the table for each row, and a stride that only repeats after the whole table
+    // has been used, keep the noise from showing a pattern.
+    int next = random.nextInt();
+    for (int i = 0; i < line.length; i++) {
+      next = next * 1664525 + 1013904223;
+      int index = (int) Math.max(0, Math.min(curve.length - 1, line[i] * FINE + 0.5f));
+      float value = curve[index] + amounts[index / FINE] * noise[next >>> 16];
+      out[at + i] = (byte) Math.max(0, Math.min(255, (int) (value + 0.5f)));
     }
-  }
-
-  private byte number(float light) {
-    int index = (int) Math.max(0, Math.min(255, light));
-    double value = curve[index] + noisy();
-    return (byte) Math.max(0, Math.min(255, Math.round(value)));
-  }
-
-  /** Two uniform numbers make noise that is bell-shaped enough, at a fraction of the cost. */
-  private double noisy() {
-    return (random.nextDouble() + random.nextDouble() - 1) * 2.45 * noise;
   }
 }

@@ -24,14 +24,22 @@ import sheaf.samples.hole.TornHole;
 /** A printed page on the table: one can write on it and shoot holes through it. */
 public final class Page {
 
+  private static final int FULL = 255;
+
   private final BufferedImage image;
   private final int[] pixels;
   private final double pixelsPerMm;
+
+  /** How much of what lies behind is already seen at a pixel, 0 to 255. */
+  private final byte[] through;
+
+  private Color paper = Color.WHITE;
 
   private Page(BufferedImage image, double pixelsPerMm) {
     this.image = image;
     this.pixels = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
     this.pixelsPerMm = pixelsPerMm;
+    this.through = new byte[pixels.length];
   }
 
   /** Prints a sheet at so many pixels a millimetre. */
@@ -69,34 +77,20 @@ public final class Page {
     return pixels;
   }
 
+  /** Gives paper and print their look. */
+  public void look(PaperLook look, RandomGenerator random) {
+    look.apply(pixels, width(), pixelsPerMm, random);
+    paper = look.tint();
+  }
+
   /** A brush for writing, in millimetres of the page. */
   public Graphics2D pen(Color ink) {
     Graphics2D g = image.createGraphics();
     g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
     g.setColor(ink);
     g.scale(pixelsPerMm, pixelsPerMm);
     return g;
-  }
-
-  /** Gives the paper its tint and unevenness, and the toner its own. */
-  public void age(Color tint, RandomGenerator random) {
-    Mottle mottle = new Mottle(random, pixelsPerMm);
-    float[] tints = {tint.getRed() / 255f, tint.getGreen() / 255f, tint.getBlue() / 255f};
-    int toner = random.nextInt(12, 50);
-    for (int y = 0; y < height(); y++) {
-      for (int x = 0; x < width(); x++) {
-        int i = y * width() + x;
-        int rgb = pixels[i];
-        float cloud = mottle.at(x, y);
-        int shifted = 0;
-        for (int c = 0; c < 3; c++) {
-          int value = rgb >> (16 - 8 * c) & 0xFF;
-          float paper = (toner + (255 - toner) * value / 255f) * tints[c] * cloud;
-          shifted = shifted << 8 | clamp(paper);
-        }
-        pixels[i] = shifted;
-      }
-    }
   }
 
   /**
@@ -105,46 +99,51 @@ public final class Page {
    * @param axis on the page as designed
    * @param scale true millimetres for each millimetre of the page, so that the hole has its true
    *     size
-   * @param behind tone of what lies behind
+   * @param behind what is seen through it
+   * @param light angle from which the light comes, in radians
    */
   public void shoot(
-      TornHole hole, MmPoint axis, double scale, Color behind, RandomGenerator random) {
-    double resolution = pixelsPerMm / scale;
+      TornHole hole,
+      MmPoint axis,
+      double scale,
+      Backdrop behind,
+      double light,
+      RandomGenerator random) {
     double px = axis.x() * pixelsPerMm - 0.5;
     double py = axis.y() * pixelsPerMm - 0.5;
     int cx = (int) Math.round(px);
     int cy = (int) Math.round(py);
-    HolePatch patch = HolePainter.paint(hole, resolution, px - cx, py - cy, random);
-    int half = patch.side() / 2;
-    for (int y = 0; y < patch.side(); y++) {
-      for (int x = 0; x < patch.side(); x++) {
-        int at = (cy - half + y) * width() + cx - half + x;
-        boolean inside =
-            cx - half + x >= 0
-                && cx - half + x < width()
-                && cy - half + y >= 0
-                && cy - half + y < height();
-        if (inside) {
-          int i = y * patch.side() + x;
-          pixels[at] = blend(pixels[at], behind, patch, i);
+    HolePatch patch = HolePainter.paint(hole, pixelsPerMm / scale, px - cx, py - cy, light, random);
+    float[] seen = new float[3];
+    for (int y = 0; y < patch.height(); y++) {
+      for (int x = 0; x < patch.width(); x++) {
+        int column = cx + patch.left() + x;
+        int row = cy + patch.top() + y;
+        if (column >= 0 && column < width() && row >= 0 && row < height()) {
+          behind.light((column + 0.5) / pixelsPerMm, (row + 0.5) / pixelsPerMm, seen);
+          blend(row * width() + column, seen, patch, y * patch.width() + x);
         }
       }
     }
   }
 
-  private static int blend(int paper, Color behind, HolePatch patch, int i) {
-    int[] back = {behind.getRed(), behind.getGreen(), behind.getBlue()};
+  private void blend(int at, float[] seen, HolePatch patch, int i) {
+    int[] bare = {paper.getRed(), paper.getGreen(), paper.getBlue()};
+    float already = (through[at] & FULL) / (float) FULL;
     float open = patch.open()[i];
+    float fibre = patch.bare()[i];
+    float shade = patch.shade()[i] + (1 - patch.shade()[i]) * already;
     int mixed = 0;
     for (int c = 0; c < 3; c++) {
-      float front = (paper >> (16 - 8 * c) & 0xFF) * patch.shade()[i];
-      float through = back[c] * patch.shadow()[i];
-      mixed = mixed << 8 | clamp(front * (1 - open) + through * open);
+      float print = pixels[at] >> (16 - 8 * c) & FULL;
+      float front = (print + fibre * Math.max(0, bare[c] - print) * (1 - already)) * shade;
+      mixed = mixed << 8 | clamp(front * (1 - open) + seen[c] * patch.behind()[i] * open);
     }
-    return mixed;
+    pixels[at] = mixed;
+    through[at] = (byte) clamp(FULL * Math.max(already, open));
   }
 
   static int clamp(double value) {
-    return (int) Math.max(0, Math.min(255, Math.round(value)));
+    return (int) Math.max(0, Math.min(FULL, Math.round(value)));
   }
 }

@@ -3,10 +3,12 @@ package sheaf.samples.scene;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
+import sheaf.core.page.MmVector;
 
 /**
- * What is known of a made scan.
+ * What is known of a made picture of a sheet.
  *
  * @param code text of the sheet's code
  * @param behind what lay behind the sheet
@@ -18,6 +20,8 @@ import java.util.TreeMap;
  * @param shaft diameter of the arrows in true millimetres
  * @param ticks what was ticked: field key to option
  * @param shots every hole
+ * @param offset from the field points' mean to the broadheads', each from its dot, in true
+ *     millimetres; empty when one of the two was not shot
  * @param expected how reading it should end: {@code read}, {@code check} or {@code refused}
  */
 public record Truth(
@@ -31,6 +35,7 @@ public record Truth(
     double shaft,
     Map<String, String> ticks,
     List<Shot> shots,
+    Optional<MmVector> offset,
     String expected) {
 
   /** Copies the collections. */

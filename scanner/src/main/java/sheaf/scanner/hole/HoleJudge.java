@@ -17,14 +17,14 @@ import sheaf.scanner.sheet.FlatSheet;
 /** Decides what of the circles found are holes, which dot they belong to and with which head. */
 final class HoleJudge {
 
-  /** A rim this good is used for the shaft's size. */
-  static final double PLAUSIBLE = 0.5;
+  /** A rim this clear tells the shaft's size where openings are faint. */
+  static final double CLEAR_RIM = 0.45;
 
-  /** A rim worse than this is no hole. */
-  static final double POSSIBLE = 0.3;
+  /** A rim worse than this is no hole's, where openings are faint. */
+  static final double FAINT_RIM = 0.3;
 
-  /** A rim from which a hole is sure. */
-  private static final double SURE = 0.42;
+  /** The same where openings are plain to see: flaps may hide most of the rim. */
+  static final double OPEN_RIM = 0.05;
 
   /** A hole this much nearer to one dot than to the other is surely meant for it. */
   private static final double CLEARLY_NEARER = 1.15;
@@ -37,7 +37,7 @@ final class HoleJudge {
     this.layout = layout;
   }
 
-  static HoleReader.Holes judge(List<FoundHole> found, Layout layout, Seeds.Kind kind) {
+  static HoleReader.Holes judge(List<FoundHole> found, Layout layout) {
     HoleJudge judge = new HoleJudge(layout);
     found.stream()
         .sorted(Comparator.comparingDouble(hole -> hole.circle().y()))
@@ -48,9 +48,6 @@ final class HoleJudge {
   private void add(FoundHole found) {
     Circle circle = found.circle();
     MmPoint axis = FlatSheet.toPage(circle.x(), circle.y());
-    if (circle.score() < SURE) {
-      doubt(ReasonCode.HOLE_UNSURE, "Is this a hole?", axis);
-    }
     AimDot dot = nearest(axis);
     Head head = head(found.shape().head(), dot, axis);
     boolean broadhead = head == Head.BROADHEAD;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.opencv.core.Core;
 import org.opencv.core.Mat;
 import org.opencv.core.MatOfDouble;
@@ -29,11 +30,16 @@ public final class HoleReader {
 
   private static final double MOST_RADIUS = 5 * MM;
 
-  /** A seed may lie this far off the axis. */
-  private static final double SEED_REACH = 2.8 * MM;
+  /** What is open is first gathered as for a shaft of this radius. */
+  private static final double GATHER = 3.2 * MM;
 
   /** With the shaft's radius known, it may still come out this much different, in pixels. */
   private static final double RADIUS_LEEWAY = 1.5;
+
+  /**
+   * Openings end at this share of the shaft's radius in most directions; measured on torn holes.
+   */
+  private static final double REACH_SHARE = 0.86;
 
   /** Holes nearer than this share of the shaft's diameter are one hole found twice. */
   private static final double SAME = 0.7;
@@ -41,10 +47,14 @@ public final class HoleReader {
   /** A hole may lie this far outside the target and still be found where holes are faint. */
   private static final double AROUND_TARGET = 4;
 
-  /** Contrast of an edge that counts fully, where what lies behind is dark, and where it is not. */
-  private static final double DARK_EDGE = 0.22;
+  /** Share of the shaft's disc that must be open: torn holes keep at least a third. */
+  private static final double LEAST_SHARE = 0.16;
 
-  private static final double FAINT_EDGE = 0.06;
+  /** Share of a disc that must be free of print to judge the shaft's size by it. */
+  private static final double MOSTLY = 0.85;
+
+  private static final double NEAR = 1.0 * MM;
+  private static final double FAR = 2.6 * MM;
 
   private final Surface surface;
   private final Seeds seeds;
@@ -82,9 +92,10 @@ public final class HoleReader {
     MmRect target = layout.target().get().grow(AROUND_TARGET);
     try (Surface surface = Surface.of(sheet, layout)) {
       double noise = noise(surface.darkness(), sheet.pixels(layout.target().get()));
-      Seeds seeds = Seeds.find(surface, sheet.pixels(target), noise);
-      HoleReader reader = new HoleReader(surface, seeds, noise);
-      return HoleJudge.judge(reader.circles(), layout, seeds.kind());
+      try (Seeds seeds = Seeds.find(surface, sheet.pixels(target), noise)) {
+        HoleReader reader = new HoleReader(surface, seeds, noise);
+        return HoleJudge.judge(reader.circles(), layout);
+      }
     }
   }
 
@@ -107,33 +118,73 @@ public final class HoleReader {
   }
 
   private List<FoundHole> circles() {
-    List<Circle> first = new ArrayList<>();
-    for (Seeds.Seed seed : seeds.places()) {
-      first.add(fit(seed.x(), seed.y(), SEED_REACH, LEAST_RADIUS, MOST_RADIUS));
-    }
-    List<Circle> plausible = distinct(first, HoleJudge.PLAUSIBLE);
-    if (plausible.isEmpty()) {
+    List<Opening> openings =
+        seeds.places().stream()
+            .map(seed -> Opening.near(seeds, seed.x(), seed.y(), GATHER * 1.15))
+            .toList();
+    OptionalDouble radius = usualRadius(openings);
+    if (radius.isEmpty()) {
       return List.of();
     }
-    double radius = usualRadius(plausible);
-    List<Circle> again = new ArrayList<>();
+    double usual = radius.getAsDouble();
+    List<Circle> circles = new ArrayList<>();
     for (Seeds.Seed seed : seeds.places()) {
-      again.add(
-          fit(seed.x(), seed.y(), SEED_REACH, radius - RADIUS_LEEWAY, radius + RADIUS_LEEWAY));
+      Opening opening = Opening.near(seeds, seed.x(), seed.y(), usual * 1.15);
+      if (seeds.kind() == Seeds.Kind.FAINT || opening.share() >= LEAST_SHARE) {
+        circles.add(fit(opening, usual - RADIUS_LEEWAY, usual + RADIUS_LEEWAY));
+      }
     }
-    return distinct(again, HoleJudge.POSSIBLE).stream().map(this::found).toList();
+    double least = seeds.kind() == Seeds.Kind.FAINT ? HoleJudge.FAINT_RIM : HoleJudge.OPEN_RIM;
+    return distinct(circles, least).stream().map(this::found).toList();
   }
 
-  private Circle fit(double x, double y, double reach, double least, double most) {
-    double around = reach + most + 2 * MM;
+  /**
+   * One archer's arrows are alike, so the median of what the holes say is the shaft's radius: how
+   * far the openings reach, or where openings are faint, which circle their rims fit best.
+   */
+  private OptionalDouble usualRadius(List<Opening> openings) {
+    List<Double> radii;
+    if (seeds.kind() == Seeds.Kind.FAINT) {
+      List<Circle> circles =
+          openings.stream().map(opening -> fit(opening, LEAST_RADIUS, MOST_RADIUS)).toList();
+      radii = distinct(circles, HoleJudge.CLEAR_RIM).stream().map(Circle::radius).toList();
+    } else {
+      radii =
+          openings.stream()
+              .filter(opening -> opening.seen() > MOSTLY && opening.share() >= LEAST_SHARE)
+              .map(opening -> opening.reach() / REACH_SHARE)
+              .toList();
+    }
+    List<Double> sorted = radii.stream().sorted().toList();
+    return sorted.isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(
+            Math.max(LEAST_RADIUS, Math.min(MOST_RADIUS, sorted.get(sorted.size() / 2))));
+  }
+
+  private Circle fit(Opening opening, double least, double most) {
+    double x = opening.x();
+    double y = opening.y();
+    RimFit.Manner manner = manner();
+    double around = manner.reach() + most + 2 * MM;
+    boolean coloured = seeds.kind() == Seeds.Kind.COLOURED;
+    Mat tone = coloured ? surface.backing().orElseThrow() : surface.darkness();
     RimFit fit =
         new RimFit(
-            Grid.around(surface.darkness(), x, y, around),
-            Grid.around(surface.known(), x, y, around),
-            seeds.kind() == Seeds.Kind.FAINT ? FAINT_EDGE : DARK_EDGE,
+            Grid.around(tone, x, y, around),
+            Grid.around(surface.hidden(), x, y, coloured ? 1 : around),
+            manner,
             least,
             most);
-    return fit.search(x, y, reach);
+    return fit.search(x, y);
+  }
+
+  private RimFit.Manner manner() {
+    return switch (seeds.kind()) {
+      case COLOURED -> new RimFit.Manner(0.5, NEAR, 0.12);
+      case DARK -> new RimFit.Manner(0.3, NEAR, 0.12);
+      case FAINT -> new RimFit.Manner(0.07, FAR, 0.08);
+    };
   }
 
   /** One circle for each hole: of those that cover each other, the best. */
@@ -154,21 +205,12 @@ public final class HoleReader {
     return distinct;
   }
 
-  /** One archer's arrows are alike, so the median of what the holes say is the shaft's radius. */
-  private static double usualRadius(List<Circle> circles) {
-    List<Double> radii = circles.stream().map(Circle::radius).sorted().toList();
-    int middle = radii.size() / 2;
-    return radii.size() % 2 == 1
-        ? radii.get(middle)
-        : (radii.get(middle - 1) + radii.get(middle)) / 2;
-  }
-
   private FoundHole found(Circle circle) {
     double reach = SlitTracer.REACH + 2 * MM;
     SlitTracer tracer =
         new SlitTracer(
             Grid.around(surface.darkness(), circle.x(), circle.y(), reach),
-            Grid.around(surface.known(), circle.x(), circle.y(), reach),
+            Grid.around(surface.hidden(), circle.x(), circle.y(), reach),
             seeds.kind() == Seeds.Kind.FAINT ? Math.max(0.02, 2.5 * noise) : 0.08);
     return new FoundHole(circle, HeadShape.of(circle, tracer.trace(circle, HeadShape.SHORTEST)));
   }

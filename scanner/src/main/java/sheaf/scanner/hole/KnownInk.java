@@ -15,14 +15,23 @@ import sheaf.core.page.MmPoint;
 import sheaf.core.page.MmRect;
 import sheaf.scanner.sheet.FlatSheet;
 
-/** Where a sheet bears print, or boxes that people write in: there darkness says nothing. */
-final class KnownInk {
+/**
+ * What a sheet bears in print, and boxes that people write in.
+ *
+ * @param hidden 255 where nothing can be said: edges of print, thin lines, text, marks, codes,
+ *     boxes
+ * @param solid 255 inside print that is thick enough to tell it from a hole through it
+ */
+record KnownInk(Mat hidden, Mat solid) implements AutoCloseable {
 
   /** Print may lie this far off its place, in millimetres: geometry, toner spread, blur. */
   private static final double SPREAD = 0.35;
 
   /** Pens overshoot the boxes they write in by this much, in millimetres. */
   private static final double OVERSHOOT = 1.5;
+
+  /** Lines at least this thick have an inside, in millimetres. */
+  private static final double THICK = 2;
 
   /** Outer edge of the page in which no hole is sought, in millimetres: as far out as the marks. */
   private static final double MARGIN = 9;
@@ -31,36 +40,43 @@ final class KnownInk {
   private static final Scalar OFF = new Scalar(0);
   private static final int FILLED = -1;
 
-  private final Mat mask;
-
-  private KnownInk(Mat mask) {
-    this.mask = mask;
-  }
-
-  /** A mask of the flat sheet's size: 255 where ink is known to be, else 0. Caller releases. */
-  static Mat mask(Layout layout, Size size) {
-    KnownInk known = new KnownInk(new Mat(size, CvType.CV_8UC1, OFF));
+  /** Draws both masks in the flat sheet's size. */
+  static KnownInk of(Layout layout, Size size) {
+    KnownInk known =
+        new KnownInk(new Mat(size, CvType.CV_8UC1, OFF), new Mat(size, CvType.CV_8UC1, OFF));
     layout.ink().forEach(known::ink);
+    layout.ink().forEach(known::inside);
     layout.marks().stream().map(RegisterMark::square).forEach(known::rect);
     layout.codes().forEach(known::rect);
-    for (Field field : layout.fields()) {
-      known.field(field);
-    }
+    layout.fields().forEach(known::field);
     known.margin();
-    return known.mask;
+    return known;
+  }
+
+  /** Opens up the inside of thick print again. */
+  private void inside(Ink ink) {
+    if (ink instanceof Ink.Ring ring && ring.width() >= THICK) {
+      int thickness = pixels(ring.width() - 2 * SPREAD);
+      Imgproc.circle(hidden, at(ring.centre()), pixels(ring.radius()), OFF, thickness);
+      Imgproc.circle(solid, at(ring.centre()), pixels(ring.radius()), ON, thickness);
+    } else if (ink instanceof Ink.Disc disc && 2 * disc.radius() >= THICK) {
+      int radius = pixels(disc.radius() - SPREAD);
+      Imgproc.circle(hidden, at(disc.centre()), radius, OFF, FILLED);
+      Imgproc.circle(solid, at(disc.centre()), radius, ON, FILLED);
+    }
   }
 
   private void ink(Ink ink) {
     if (ink instanceof Ink.Stroke stroke) {
       int thickness = pixels(stroke.width() + 2 * SPREAD);
-      Imgproc.line(mask, at(stroke.from()), at(stroke.to()), ON, thickness);
+      Imgproc.line(hidden, at(stroke.from()), at(stroke.to()), ON, thickness);
     } else if (ink instanceof Ink.Box box) {
-      Imgproc.rectangle(mask, rectangle(box.rect()), ON, pixels(box.width() + 2 * SPREAD));
+      Imgproc.rectangle(hidden, rectangle(box.rect()), ON, pixels(box.width() + 2 * SPREAD));
     } else if (ink instanceof Ink.Disc disc) {
-      Imgproc.circle(mask, at(disc.centre()), pixels(disc.radius() + SPREAD), ON, FILLED);
+      Imgproc.circle(hidden, at(disc.centre()), pixels(disc.radius() + SPREAD), ON, FILLED);
     } else if (ink instanceof Ink.Ring ring) {
       int thickness = pixels(ring.width() + 2 * SPREAD);
-      Imgproc.circle(mask, at(ring.centre()), pixels(ring.radius()), ON, thickness);
+      Imgproc.circle(hidden, at(ring.centre()), pixels(ring.radius()), ON, thickness);
     } else if (ink instanceof Ink.Label label) {
       rect(label.rect());
     }
@@ -76,11 +92,12 @@ final class KnownInk {
 
   /** Beyond the marks the paper ends, and what lies beside it begins. */
   private void margin() {
-    Imgproc.rectangle(mask, new Rect(0, 0, mask.cols(), mask.rows()), ON, 2 * pixels(MARGIN) - 1);
+    Imgproc.rectangle(
+        hidden, new Rect(0, 0, hidden.cols(), hidden.rows()), ON, 2 * pixels(MARGIN) - 1);
   }
 
   private void rect(MmRect rect) {
-    Imgproc.rectangle(mask, rectangle(rect.grow(SPREAD)), ON, FILLED);
+    Imgproc.rectangle(hidden, rectangle(rect.grow(SPREAD)), ON, FILLED);
   }
 
   private static Rect rectangle(MmRect rect) {
@@ -95,5 +112,11 @@ final class KnownInk {
 
   private static int pixels(double mm) {
     return (int) Math.ceil(mm * FlatSheet.PIXELS_PER_MM);
+  }
+
+  @Override
+  public void close() {
+    hidden.release();
+    solid.release();
   }
 }

@@ -40,34 +40,50 @@ final class RimFit {
     }
   }
 
+  /**
+   * How a rim is sought.
+   *
+   * @param fullEdge contrast from which an edge counts fully; beyond it, contrast says no more
+   * @param reach how far from the opening's middle the axis may lie, in pixels
+   * @param offCost what lying that far off costs
+   */
+  record Manner(double fullEdge, double reach, double offCost) {}
+
   private final Grid tone;
   private final Grid known;
-  private final double fullEdge;
+  private final Manner manner;
   private final int least;
   private final int most;
+  private double middleX;
+  private double middleY;
 
   /**
    * Prepares a fit.
    *
    * @param tone darkness against paper
    * @param known above zero where print is known
-   * @param fullEdge contrast from which an edge counts fully; beyond it, contrast says no more
+   * @param manner of looking at edges
    * @param least smallest radius, in pixels
    * @param most largest radius, in pixels
    */
-  RimFit(Grid tone, Grid known, double fullEdge, double least, double most) {
+  RimFit(Grid tone, Grid known, Manner manner, double least, double most) {
     this.tone = tone;
     this.known = known;
-    this.fullEdge = fullEdge;
+    this.manner = manner;
     this.least = (int) Math.floor(least);
     this.most = (int) Math.ceil(most);
   }
 
-  /** The best circle with its centre within {@code reach} pixels of a place. */
-  Circle search(double x, double y, double reach) {
-    Circle best = around(x, y, reach, 4, new Circle(x, y, least, Double.NEGATIVE_INFINITY));
-    best = around(best.x(), best.y(), 4, 2, best);
-    return around(best.x(), best.y(), 2, 1, best);
+  /**
+   * The best circle with its centre within reach of the opening's middle. The nearer to it, the
+   * likelier: the axis seldom lies far off.
+   */
+  Circle search(double x, double y) {
+    middleX = x;
+    middleY = y;
+    double reach = manner.reach();
+    Circle best = around(x, y, reach, 2.5, new Circle(x, y, least, Double.NEGATIVE_INFINITY));
+    return around(best.x(), best.y(), 1.5, 0.75, best);
   }
 
   private Circle around(double x, double y, double reach, double step, Circle start) {
@@ -104,9 +120,10 @@ final class RimFit {
       }
     }
     Circle best = new Circle(x, y, least, Double.NEGATIVE_INFINITY);
+    double off = Math.hypot(x - middleX, y - middleY) / manner.reach();
     for (int i = 0; i < rim.length; i++) {
       double judged = Math.max(free[i], LEAST_FREE * ANGLES);
-      double score = (rim[i] - OUTSIDE_COST * outside[i]) / judged;
+      double score = (rim[i] - OUTSIDE_COST * outside[i]) / judged - manner.offCost() * off * off;
       if (score > best.score()) {
         best = new Circle(x, y, least + i, score);
       }
@@ -124,7 +141,10 @@ final class RimFit {
       double ox = x + out * COSINES[a];
       double oy = y + out * SINES[a];
       boolean hidden = known.at(ix, iy) > 0 || known.at(ox, oy) > 0;
-      edges[i] = hidden ? -1 : Math.min(1, Math.abs(tone.at(ix, iy) - tone.at(ox, oy)) / fullEdge);
+      edges[i] =
+          hidden
+              ? -1
+              : Math.min(1, Math.abs(tone.at(ix, iy) - tone.at(ox, oy)) / manner.fullEdge());
     }
   }
 
@@ -132,7 +152,8 @@ final class RimFit {
     for (int radius = least + OUTSIDE_FROM; radius < open.length; radius++) {
       double px = x + radius * COSINES[a];
       double py = y + radius * SINES[a];
-      open[radius] = known.at(px, py) > 0 ? 0 : Math.min(1, Math.abs(tone.at(px, py)) / fullEdge);
+      open[radius] =
+          known.at(px, py) > 0 ? 0 : Math.min(1, Math.abs(tone.at(px, py)) / manner.fullEdge());
     }
   }
 

@@ -17,9 +17,11 @@ import sheaf.scanner.sheet.FlatSheet;
  * Places on a sheet where a hole may be.
  *
  * @param kind what the openings show
- * @param places strongest first
+ * @param map how surely a place is open or disturbed, 0 to 1, reduced by {@link #REDUCTION}; 32-bit
+ * @param free 1 where that can be told, 0 where print hides it, reduced alike; 32-bit
+ * @param places strongest first, in pixels of the whole sheet
  */
-record Seeds(Kind kind, List<Seed> places) {
+record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoCloseable {
 
   /** What is seen through the holes of a sheet. */
   enum Kind {
@@ -40,11 +42,14 @@ record Seeds(Kind kind, List<Seed> places) {
   /** Radius over which openings are gathered: that of a thin shaft, in millimetres. */
   private static final double GATHER = 2;
 
+  /** The same where only the torn rim is seen, which must lie within. */
+  private static final double GATHER_RIM = 3;
+
   /** Share of the gathering disc that must be open: a hole closed by its flaps to a third. */
   private static final double LEAST_OPEN = 0.16;
 
   /** Share of the gathering disc that must be disturbed where openings are faint. */
-  private static final double LEAST_DISTURBED = 0.38;
+  private static final double LEAST_DISTURBED = 0.2;
 
   /** Share of the gathering disc that must be free of print. */
   private static final double LEAST_FREE = 0.3;
@@ -54,37 +59,71 @@ record Seeds(Kind kind, List<Seed> places) {
 
   private static final double DARK_FULL = 0.5;
 
-  /** Shading weaker than this share of the paper's tone is the paper's own unevenness. */
-  private static final double LEAST_SHADE = 0.012;
+  /** Outermost edge of the page, beside which backing may be seen, in millimetres. */
+  private static final double EDGE = 5;
 
-  /** Side of a box whose double average is as wide as a disc of radius 1. */
-  private static final double BOX = 1.22;
+  /** Shading weaker than this share of the paper's tone is the paper's own unevenness. */
+  private static final double LEAST_SHADE = 0.008;
+
+  /** Edges are what a narrow blur keeps and a wide one does not; in reduced pixels. */
+  private static final double FINE = 0.7;
+
+  private static final double COARSE = 4;
+
+  /**
+   * Some opening must be wider than this for the sheet to be one whose openings are dark: pens and
+   * scribbles never are. In millimetres.
+   */
+  private static final double SURELY_WIDE = 1.9;
 
   /** Shading counts fully when it differs from paper by this. */
-  private static final double SHADED = 0.08;
+  private static final double SHADED = 0.05;
 
   /** Seeds are sought on a picture reduced by this: a hole is still more than 20 pixels wide. */
-  private static final int REDUCTION = 2;
+  static final int REDUCTION = 2;
 
-  /** Looks for the most telling kind of opening first. */
+  /** Looks for the most telling kind of opening first, and settles what print means for it. */
   static Seeds find(Surface surface, Rect target, double noise) {
     try (Mats mats = new Mats()) {
-      Mat free = free(reduced(surface.known(), mats), mats);
       if (surface.backing().isPresent()) {
-        List<Seed> coloured = wide(reduced(surface.backing().get(), mats), free, mats);
-        if (!coloured.isEmpty()) {
-          return new Seeds(Kind.COLOURED, coloured);
+        // No print has the backing's colour, so print hides nothing; beside the page it is seen
+        // too.
+        Mat backing = reduced(surface.backing().get(), mats);
+        Seeds coloured = wide(Kind.COLOURED, backing, page(backing.size(), mats), mats);
+        if (!coloured.places().isEmpty()) {
+          return coloured;
         }
+        coloured.close();
       }
+      Mat hidden = mats.mat();
+      Core.bitwise_or(surface.hidden(), surface.solid(), hidden);
       Mat darkness = reduced(surface.darkness(), mats);
-      List<Seed> dark = wide(ramp(darkness, DARK_FROM, DARK_FULL, mats), free, mats);
-      if (!dark.isEmpty()) {
-        return new Seeds(Kind.DARK, dark);
+      Mat free = free(reduced(hidden, mats), mats);
+      Seeds dark = wide(Kind.DARK, ramp(darkness, DARK_FROM, DARK_FULL, mats), free, mats);
+      if (!dark.places().isEmpty()) {
+        surface.hidePrint();
+        return dark;
       }
-      // Shading is everywhere near print and paper edges, so it is sought on the target alone.
-      Core.multiply(free, target(free, target, mats), free);
-      return new Seeds(Kind.FAINT, disturbed(darkness, free, noise, mats));
+      dark.close();
+      return faint(surface, target, noise, mats);
     }
+  }
+
+  private static Seeds faint(Surface surface, Rect target, double noise, Mats mats) {
+    surface.subtractPrint();
+    Mat free = free(reduced(surface.hidden(), mats), mats);
+    // Shading is everywhere near print and paper edges, so it is sought on the target alone.
+    Core.multiply(free, target(free, target, mats), free);
+    return disturbed(reduced(surface.darkness(), mats), free, noise, mats);
+  }
+
+  /** 1 on the page but for its outermost edge. */
+  private static Mat page(Size size, Mats mats) {
+    Mat page = mats.own(Mat.zeros(size, CvType.CV_32F));
+    int edge = pixels(EDGE);
+    Rect inside = new Rect(edge, edge, (int) size.width - 2 * edge, (int) size.height - 2 * edge);
+    Imgproc.rectangle(page, inside, new Scalar(1), -1);
+    return page;
   }
 
   /** 1 on the target, 0 elsewhere. */
@@ -108,32 +147,46 @@ record Seeds(Kind kind, List<Seed> places) {
   }
 
   /** Openings too wide for a tear, a slit or a pen stroke. */
-  private static List<Seed> wide(Mat open, Mat free, Mats mats) {
+  private static Seeds wide(Kind kind, Mat open, Mat free, Mats mats) {
     Mat seen = mats.mat();
     Core.multiply(open, free, seen);
     Mat bytes = mats.mat();
     seen.convertTo(bytes, CvType.CV_8U, 255);
     Mat wide = mats.mat();
+    Imgproc.morphologyEx(bytes, wide, Imgproc.MORPH_OPEN, disc(SURELY_WIDE, mats));
+    boolean none = Core.minMaxLoc(wide).maxVal < 128;
     Imgproc.morphologyEx(bytes, wide, Imgproc.MORPH_OPEN, disc(NARROW, mats));
-    wide.convertTo(wide, CvType.CV_32F, 1.0 / 255);
-    return peaks(wide, free, LEAST_OPEN, mats);
+    Mat map = new Mat();
+    wide.convertTo(map, CvType.CV_32F, 1.0 / 255);
+    List<Seed> places = none ? List.of() : peaks(map, free, GATHER, LEAST_OPEN, mats);
+    return new Seeds(kind, map, free.clone(), places);
   }
 
-  /** Where paper differs from plain paper, however little. */
-  private static List<Seed> disturbed(Mat darkness, Mat free, double noise, Mats mats) {
-    Mat size = mats.mat();
-    Imgproc.GaussianBlur(darkness, size, new Size(0, 0), 1);
-    Core.absdiff(size, new Scalar(0), size);
-    double floor = Math.max(LEAST_SHADE, 1.2 * noise);
-    Mat disturbed = ramp(size, floor, floor + SHADED, mats);
-    Core.multiply(disturbed, free, disturbed);
-    return peaks(disturbed, free, LEAST_DISTURBED, mats);
+  /** Where paper is torn: edges of all strengths, however bright what lies behind. */
+  private static Seeds disturbed(Mat darkness, Mat free, double noise, Mats mats) {
+    // Hidden places count as plain paper, or print would spread its own edges around.
+    Mat plain = mats.mat();
+    Core.multiply(darkness, free, plain);
+    Mat fine = mats.mat();
+    Imgproc.GaussianBlur(plain, fine, new Size(0, 0), FINE);
+    Mat coarse = mats.mat();
+    Imgproc.GaussianBlur(plain, coarse, new Size(0, 0), COARSE);
+    Mat edges = mats.mat();
+    Core.absdiff(fine, coarse, edges);
+    double floor = Math.max(LEAST_SHADE, noise);
+    Mat disturbed = ramp(edges, floor, floor + SHADED, mats);
+    Mat map = new Mat();
+    Core.multiply(disturbed, free, map);
+    return new Seeds(
+        Kind.FAINT, map, free.clone(), peaks(map, free, GATHER_RIM, LEAST_DISTURBED, mats));
   }
 
-  /** 1 where no print is known, else 0. */
-  private static Mat free(Mat known, Mats mats) {
+  /** 1 where nothing is hidden, else 0. */
+  private static Mat free(Mat hidden, Mats mats) {
+    Mat bytes = mats.mat();
+    Core.compare(hidden, new Scalar(0), bytes, Core.CMP_EQ);
     Mat free = mats.mat();
-    known.convertTo(free, CvType.CV_32F, -1.0 / 255, 1);
+    bytes.convertTo(free, CvType.CV_32F, 1.0 / 255);
     return free;
   }
 
@@ -148,13 +201,13 @@ record Seeds(Kind kind, List<Seed> places) {
   }
 
   /** Where most of a disc is open, as a share of what of it is free of print. */
-  private static List<Seed> peaks(Mat open, Mat free, double least, Mats mats) {
-    Mat gathered = gather(open, mats);
-    Mat room = gather(free, mats);
+  private static List<Seed> peaks(Mat open, Mat free, double radius, double least, Mats mats) {
+    Mat gathered = gather(open, radius, mats);
+    Mat room = gather(free, radius, mats);
     Core.max(room, new Scalar(LEAST_FREE), room);
     Core.divide(gathered, room, gathered);
     Mat highest = mats.mat();
-    Imgproc.dilate(gathered, highest, disc(GATHER, mats));
+    Imgproc.dilate(gathered, highest, disc(radius, mats));
     Mat top = mats.mat();
     Core.compare(gathered, highest, top, Core.CMP_GE);
     Mat strong = mats.mat();
@@ -163,14 +216,12 @@ record Seeds(Kind kind, List<Seed> places) {
     return seeds(top, gathered, mats);
   }
 
-  /** Two box averages come close to the average over a disc at a fraction of the cost. */
-  private static Mat gather(Mat map, Mats mats) {
-    int size = pixels(GATHER * BOX) | 1;
-    Mat once = mats.mat();
-    Imgproc.blur(map, once, new Size(size, size));
-    Mat twice = mats.mat();
-    Imgproc.blur(once, twice, new Size(size, size));
-    return twice;
+  /** A box average counts everything within its reach alike, the rim as much as the middle. */
+  private static Mat gather(Mat map, double radius, Mats mats) {
+    int size = pixels(2 * radius) | 1;
+    Mat gathered = mats.mat();
+    Imgproc.blur(map, gathered, new Size(size, size));
+    return gathered;
   }
 
   private static Mat disc(double diameter, Mats mats) {
@@ -197,5 +248,11 @@ record Seeds(Kind kind, List<Seed> places) {
 
   private static int pixels(double mm) {
     return (int) Math.round(mm * FlatSheet.PIXELS_PER_MM / REDUCTION);
+  }
+
+  @Override
+  public void close() {
+    map.release();
+    free.release();
   }
 }

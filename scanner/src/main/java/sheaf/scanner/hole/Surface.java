@@ -20,9 +20,11 @@ import sheaf.scanner.sheet.FlatSheet;
  *     paper, 1 black, below 0 brighter than paper; 32-bit
  * @param backing how surely a place shows the coloured backing, 0 to 1; 32-bit; empty for a grey
  *     picture
- * @param known 255 where print or writing is to be expected, else 0; 8-bit
+ * @param hidden 255 where nothing can be said, else 0; 8-bit
+ * @param solid 255 inside thick print, else 0; 8-bit
  */
-record Surface(Mat darkness, Optional<Mat> backing, Mat known) implements AutoCloseable {
+record Surface(Mat darkness, Optional<Mat> backing, Mat hidden, Mat solid)
+    implements AutoCloseable {
 
   /** The paper's tone is sought on a picture reduced by this factor. */
   private static final int REDUCTION = 10;
@@ -40,8 +42,25 @@ record Surface(Mat darkness, Optional<Mat> backing, Mat known) implements AutoCl
   private static final double BACKING_FULL = 0.45;
 
   static Surface of(FlatSheet sheet, Layout layout) {
-    Mat known = KnownInk.mask(layout, sheet.grey().size());
-    return new Surface(darkness(sheet.grey()), sheet.colour().map(Surface::backing), known);
+    KnownInk known = KnownInk.of(layout, sheet.grey().size());
+    return new Surface(
+        darkness(sheet.grey()),
+        sheet.colour().map(Surface::backing),
+        known.hidden(),
+        known.solid());
+  }
+
+  /** Hides thick print as well: what is seen through a hole is as dark as print. */
+  void hidePrint() {
+    Core.bitwise_or(hidden, solid, hidden);
+  }
+
+  /** Takes the print's own tone out of the darkness, so that a hole through print stands out. */
+  void subtractPrint() {
+    if (Core.countNonZero(solid) > 0) {
+      Scalar tone = Core.mean(darkness, solid);
+      Core.subtract(darkness, tone, darkness, solid);
+    }
   }
 
   private static Mat darkness(Mat grey) {
@@ -92,6 +111,7 @@ record Surface(Mat darkness, Optional<Mat> backing, Mat known) implements AutoCl
   public void close() {
     darkness.release();
     backing.ifPresent(Mat::release);
-    known.release();
+    hidden.release();
+    solid.release();
   }
 }

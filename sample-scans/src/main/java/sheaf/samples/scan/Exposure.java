@@ -1,0 +1,120 @@
+package sheaf.samples.scan;
+
+import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferByte;
+import java.util.Arrays;
+
+/**
+ * Takes a picture row by row: light is gathered, blurred by the optics, and turned into numbers.
+ *
+ * @param width in pixels
+ * @param height in pixels
+ * @param colour or grey
+ * @param blur standard deviation of the optics' blur, in pixels
+ * @param tones of the sensor
+ */
+record Exposure(int width, int height, boolean colour, double blur, Tones tones) {
+
+  /** Where light comes from. */
+  @FunctionalInterface
+  interface View {
+    /** The light at a place of the picture, in pixels; red, green and blue up to 255. */
+    void light(double x, double y, float[] rgb);
+  }
+
+  /** Beyond this many deviations a bell curve adds nothing that 8 bits show. */
+  private static final double TAIL = 2.6;
+
+  /**
+   * Takes the picture.
+   *
+   * @param points within each pixel at which light is gathered, as x and y from 0 to 1
+   */
+  BufferedImage take(View view, double[][] points) {
+    int channels = colour ? 3 : 1;
+    float[] kernel = kernel();
+    int reach = kernel.length / 2;
+    BufferedImage image =
+        new BufferedImage(
+            width, height, colour ? BufferedImage.TYPE_3BYTE_BGR : BufferedImage.TYPE_BYTE_GRAY);
+    byte[] out = ((DataBufferByte) image.getRaster().getDataBuffer()).getData();
+    float[][] rows = new float[kernel.length][];
+    float[] line = new float[width * channels];
+    for (int y = -reach; y < height + reach; y++) {
+      float[] row = gathered(view, points, Math.max(0, Math.min(height - 1, y)), channels);
+      rows[Math.floorMod(y, kernel.length)] = blurred(row, kernel, channels);
+      int ready = y - reach;
+      if (ready >= 0) {
+        Arrays.fill(line, 0);
+        for (int k = 0; k < kernel.length; k++) {
+          add(kernel[k], rows[Math.floorMod(ready - reach + k, kernel.length)], 0, line);
+        }
+        tones.put(line, out, ready * line.length);
+      }
+    }
+    return image;
+  }
+
+  private float[] kernel() {
+    int reach = (int) Math.ceil(TAIL * blur);
+    float[] kernel = new float[2 * reach + 1];
+    float sum = 0;
+    for (int i = -reach; i <= reach; i++) {
+      kernel[i + reach] = reach == 0 ? 1 : (float) Math.exp(-i * i / (2 * blur * blur));
+      sum += kernel[i + reach];
+    }
+    for (int i = 0; i < kernel.length; i++) {
+      kernel[i] /= sum;
+    }
+    return kernel;
+  }
+
+  /** The light of one row of pixels: blue, green, red, or one grey. */
+  private float[] gathered(View view, double[][] points, int y, int channels) {
+    float[] row = new float[width * channels];
+    float[] rgb = new float[3];
+    float share = 1f / points.length;
+    for (int x = 0; x < width; x++) {
+      float red = 0;
+      float green = 0;
+      float blue = 0;
+      for (double[] point : points) {
+        view.light(x + point[0], y + point[1], rgb);
+        red += rgb[0];
+        green += rgb[1];
+        blue += rgb[2];
+      }
+      if (channels == 1) {
+        // ITU-R BT.601 luma, as scanners' grey is made.
+        row[x] = (0.299f * red + 0.587f * green + 0.114f * blue) * share;
+      } else {
+        row[3 * x] = blue * share;
+        row[3 * x + 1] = green * share;
+        row[3 * x + 2] = red * share;
+      }
+    }
+    return row;
+  }
+
+  private static float[] blurred(float[] row, float[] kernel, int channels) {
+    int reach = kernel.length / 2;
+    // The row again, with its ends carried on: then no place needs a look at where it is.
+    float[] padded = new float[row.length + 2 * reach * channels];
+    System.arraycopy(row, 0, padded, reach * channels, row.length);
+    for (int i = 0; i < reach * channels; i++) {
+      padded[i] = row[i % channels];
+      padded[reach * channels + row.length + i] = row[row.length - channels + i % channels];
+    }
+    float[] blurred = new float[row.length];
+    for (int k = 0; k < kernel.length; k++) {
+      add(kernel[k], padded, k * channels, blurred);
+    }
+    return blurred;
+  }
+
+  private static void add(float share, float[] from, int start, float[] to) {
+    for (int i = 0; i < to.length; i++) {
+      to[i] += share * from[start + i];
+    }
+  }
+}

@@ -1,0 +1,26 @@
+package sheaf.samples.scene;
+
+import java.util.random.RandomGenerator;
+
+/**
+ * What else is on a sheet and is no hole.
+ *
+ * @param notes written on the target
+ * @param dots where a pen rested
+ * @param staples that held the sheet
+ * @param rings drawn around holes
+ */
+public record Decoys(int notes, int dots, int staples, int rings) {
+
+  /** A clean sheet. */
+  public static final Decoys NONE = new Decoys(0, 0, 0, 0);
+
+  /** Notes and pen dots on a third of the sheets each, staples on a tenth, rings on a twelfth. */
+  public static Decoys draw(RandomGenerator random) {
+    return new Decoys(
+        random.nextInt(3) == 0 ? random.nextInt(1, 4) : 0,
+        random.nextInt(3) == 0 ? random.nextInt(1, 4) : 0,
+        random.nextInt(10) == 0 ? random.nextInt(1, 3) : 0,
+        random.nextInt(12) == 0 ? random.nextInt(1, 3) : 0);
+  }
+}
