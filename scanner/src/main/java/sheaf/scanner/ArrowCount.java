@@ -1,13 +1,13 @@
 package sheaf.scanner;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import sheaf.core.reading.FieldReading;
+import java.util.OptionalInt;
 import sheaf.core.reading.Head;
 import sheaf.core.reading.Hole;
 import sheaf.core.reading.Reason;
 import sheaf.core.reading.ReasonCode;
+import sheaf.scanner.hole.ArrowsShot;
 
 /** Holds the arrows ticked as shot against the holes found. */
 final class ArrowCount {
@@ -15,23 +15,17 @@ final class ArrowCount {
   private ArrowCount() {}
 
   /** What does not agree. A count left blank checks nothing and is no doubt. */
-  static List<Reason> against(List<Hole> holes, List<FieldReading> fields) {
+  static List<Reason> against(List<Hole> holes, ArrowsShot shot) {
     return List.of(Head.FIELD, Head.BROADHEAD).stream()
-        .flatMap(head -> compare(head, holes, fields).stream())
+        .flatMap(head -> compare(head, holes, shot.of(head)).stream())
         .toList();
   }
 
-  private static Optional<Reason> compare(Head head, List<Hole> holes, List<FieldReading> fields) {
-    String key = "arrows_" + head.name().toLowerCase(Locale.ROOT);
-    return fields.stream()
-        .filter(field -> field.key().equals(key) && field.value().isPresent())
-        .findFirst()
-        .flatMap(
-            field -> {
-              long found = holes.stream().filter(hole -> hole.head() == head).count();
-              long shot = Math.round(field.value().getAsDouble());
-              return found == shot ? Optional.empty() : Optional.of(differ(head, shot, found));
-            });
+  private static Optional<Reason> compare(Head head, List<Hole> holes, OptionalInt shot) {
+    long found = holes.stream().filter(hole -> hole.head() == head).count();
+    return shot.isPresent() && shot.getAsInt() != found
+        ? Optional.of(differ(head, shot.getAsInt(), found))
+        : Optional.empty();
   }
 
   private static Reason differ(Head head, long shot, long found) {

@@ -10,6 +10,7 @@ import sheaf.core.reading.PrintScale;
 import sheaf.core.reading.Reason;
 import sheaf.core.reading.ReasonCode;
 import sheaf.scanner.field.FieldReader;
+import sheaf.scanner.hole.ArrowsShot;
 import sheaf.scanner.hole.HoleReader;
 import sheaf.scanner.sheet.SheetInPicture;
 
@@ -23,7 +24,9 @@ final class SheetReading {
 
   static PageReading of(String source, SheetInPicture sheet) {
     List<Reason> reasons = new ArrayList<>(scale(sheet.printScale()));
-    HoleReader.Holes holes = HoleReader.read(sheet.flat(), sheet.layout(), sheet.printScale());
+    ArrowsShot shot =
+        ArrowsShot.of(FieldReader.read(sheet.flat(), sheet.layout(), List.of()).readings());
+    HoleReader.Holes holes = HoleReader.read(sheet.flat(), sheet.layout(), shot);
     reasons.addAll(holes.doubts());
     List<MmRect> torn =
         holes.found().stream()
@@ -31,7 +34,7 @@ final class SheetReading {
             .toList();
     FieldReader.Fields fields = FieldReader.read(sheet.flat(), sheet.layout(), torn);
     reasons.addAll(fields.doubts());
-    reasons.addAll(ArrowCount.against(holes.found(), fields.readings()));
+    reasons.addAll(ArrowCount.against(holes.found(), shot));
     return new PageReading(
         source,
         reasons,

@@ -7,59 +7,67 @@ import sheaf.scanner.sheet.FlatSheet;
 /**
  * What a hole's shape says of the head.
  *
- * @param head field point, broadhead or unknown
- * @param blades slits found, 0 for a field point
- * @param reach length of the longest slit from the axis, in pixels
+ * @param blades the number of blades that the lines running outward fit best, 2 to 4
+ * @param slits how far such blades' slits run beyond the shaft's circle on average, in millimetres;
+ *     missing ones count as nothing
+ * @param reach length of the longest of them from the axis, in pixels
  */
-record HeadShape(Head head, int blades, double reach) {
+record HeadShape(int blades, double slits, double reach) {
 
   private static final double MM = FlatSheet.PIXELS_PER_MM;
 
-  /**
-   * Tears of a field point end within this many shaft radii of its circle, nearly always; blades
-   * reach farther: the smallest cutting diameter, 20 mm, is more than twice any shaft's.
-   */
-  private static final double TEAR = 1.35;
+  /** Shortest line beyond the circle that is looked at, in pixels. */
+  static final double SHORTEST = 1.5 * MM;
 
-  /** Shortest way beyond the circle that is taken for a slit, in pixels. */
-  static final double SHORTEST = 3.2 * MM;
+  /** Tears of a field point that happen to lie like blades run this far on average, at most. */
+  private static final double FIELD = 3;
 
-  /** Blades stand at equal angles to within this, with the trackers' own error. */
-  private static final double UNEVEN = Math.toRadians(28);
+  /** The shortest slits, of a 20 mm cut on a thick shaft, run about this far. */
+  private static final double BROADHEAD = 4.5;
 
-  /** Slits of one head are at least this share of the longest. */
-  private static final double SIMILAR = 0.5;
+  /** Blades stand at equal angles to within this, the tracer's own error included. */
+  private static final double UNEVEN = Math.toRadians(25);
 
-  /** Judges the lines that run outward from a hole, longest first. */
+  /** More blades are believed when their slits run nearly as far on average as fewer would. */
+  private static final double NEARLY = 0.75;
+
+  /** Fits blades to the lines that run outward from a hole. */
   static HeadShape of(Circle hole, List<Slit> lines) {
-    double tear = hole.radius() * (1 + TEAR);
-    List<Slit> slits = lines.stream().filter(line -> line.length() > tear).toList();
-    if (slits.isEmpty()) {
-      return new HeadShape(Head.FIELD, 0, 0);
-    }
-    double longest = slits.stream().mapToDouble(Slit::length).max().orElseThrow();
-    List<Slit> alike = lines.stream().filter(line -> line.length() > SIMILAR * longest).toList();
-    for (int blades = 4; blades >= 2; blades--) {
-      if (regular(alike, blades)) {
-        return new HeadShape(Head.BROADHEAD, blades, longest);
+    HeadShape best = new HeadShape(2, 0, 0);
+    for (int blades = 2; blades <= 4; blades++) {
+      for (Slit first : lines) {
+        HeadShape shape = from(first, lines, blades, hole.radius());
+        boolean more = shape.blades > best.blades;
+        if (shape.slits > best.slits * (more ? NEARLY : 1)) {
+          best = shape;
+        }
       }
     }
-    return new HeadShape(Head.UNKNOWN, 0, longest);
+    return best;
   }
 
-  /** Whether some slit has others at every equal part of the circle from it. */
-  private static boolean regular(List<Slit> slits, int blades) {
-    return slits.size() >= blades
-        && slits.stream().anyMatch(first -> regularFrom(first, slits, blades));
-  }
-
-  private static boolean regularFrom(Slit first, List<Slit> slits, int blades) {
-    for (int i = 1; i < blades; i++) {
+  private static HeadShape from(Slit first, List<Slit> lines, int blades, double radius) {
+    double sum = 0;
+    double reach = 0;
+    for (int i = 0; i < blades; i++) {
       Slit expected = new Slit(first.angle() + 2 * Math.PI * i / blades, 0, 1);
-      if (slits.stream().noneMatch(slit -> slit.angleTo(expected) < UNEVEN)) {
-        return false;
-      }
+      double longest =
+          lines.stream()
+              .filter(line -> line.angleTo(expected) < UNEVEN)
+              .mapToDouble(Slit::length)
+              .max()
+              .orElse(radius);
+      sum += (longest - radius) / MM;
+      reach = Math.max(reach, longest);
     }
-    return true;
+    return new HeadShape(blades, sum / blades, reach);
+  }
+
+  /** The head, as far as the shape alone tells. */
+  Head head() {
+    if (slits <= FIELD) {
+      return Head.FIELD;
+    }
+    return slits >= BROADHEAD ? Head.BROADHEAD : Head.UNKNOWN;
   }
 }

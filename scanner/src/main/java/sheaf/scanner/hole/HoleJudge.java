@@ -2,7 +2,9 @@ package sheaf.scanner.hole;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import sheaf.core.layout.Aim;
 import sheaf.core.layout.AimDot;
@@ -14,53 +16,126 @@ import sheaf.core.reading.Reason;
 import sheaf.core.reading.ReasonCode;
 import sheaf.scanner.sheet.FlatSheet;
 
-/** Decides what of the circles found are holes, which dot they belong to and with which head. */
+/** Decides which of the circles found are holes, which dot they belong to and with which head. */
 final class HoleJudge {
 
   /** A rim this clear tells the shaft's size where openings are faint. */
   static final double CLEAR_RIM = 0.45;
 
-  /** A rim worse than this is no hole's, where openings are faint. */
-  static final double FAINT_RIM = 0.3;
+  /** With less evidence it is no hole. */
+  static final double POSSIBLE = 0.25;
 
-  /** The same where openings are plain to see: flaps may hide most of the rim. */
-  static final double OPEN_RIM = 0.05;
+  /** With this much it is one, whatever is ticked. */
+  private static final double SURE = 0.45;
+
+  /** One hole too many must have this much less evidence than the least of the others. */
+  private static final double CLEARLY_LESS = 0.75;
 
   /** A hole this much nearer to one dot than to the other is surely meant for it. */
   private static final double CLEARLY_NEARER = 1.15;
 
+  /** Where the ticks say how many broadheads: their slits are longer than others by this, in mm. */
+  private static final double CLEARLY_LONGER = 1.5;
+
   private final Layout layout;
+  private final ArrowsShot shot;
   private final List<Hole> holes = new ArrayList<>();
   private final List<Reason> doubts = new ArrayList<>();
 
-  private HoleJudge(Layout layout) {
+  private HoleJudge(Layout layout, ArrowsShot shot) {
     this.layout = layout;
+    this.shot = shot;
   }
 
-  static HoleReader.Holes judge(List<FoundHole> found, Layout layout) {
-    HoleJudge judge = new HoleJudge(layout);
-    found.stream()
+  static HoleReader.Holes judge(List<FoundHole> found, Layout layout, ArrowsShot shot) {
+    HoleJudge judge = new HoleJudge(layout, shot);
+    List<FoundHole> chosen = judge.choose(found);
+    Map<FoundHole, Head> heads = judge.heads(chosen);
+    chosen.stream()
         .sorted(Comparator.comparingDouble(hole -> hole.circle().y()))
-        .forEach(judge::add);
+        .forEach(hole -> judge.add(hole, heads.get(hole)));
     return new HoleReader.Holes(judge.holes, judge.doubts);
   }
 
-  private void add(FoundHole found) {
+  /** As many as are ticked when so many are there; else all that are sure. */
+  private List<FoundHole> choose(List<FoundHole> found) {
+    List<FoundHole> best =
+        found.stream().sorted(Comparator.comparingDouble(FoundHole::evidence).reversed()).toList();
+    if (shot.all().isEmpty()) {
+      best.stream().filter(hole -> hole.evidence() < SURE).forEach(this::maybe);
+      return best.stream().filter(hole -> hole.evidence() >= SURE).toList();
+    }
+    int wanted = Math.min(shot.all().getAsInt(), best.size());
+    List<FoundHole> chosen = best.subList(0, wanted);
+    double least = wanted == 0 ? SURE : chosen.get(wanted - 1).evidence();
+    best.subList(wanted, best.size()).stream()
+        .filter(hole -> hole.evidence() > CLEARLY_LESS * least)
+        .forEach(this::maybe);
+    return chosen;
+  }
+
+  private void maybe(FoundHole hole) {
+    doubt(ReasonCode.HOLE_UNSURE, "Is this a hole?", place(hole));
+  }
+
+  /**
+   * A shape that leaves the head open is settled by the ticks: so many broadheads were shot, and so
+   * many holes have clearly longer slits than the rest.
+   */
+  private Map<FoundHole, Head> heads(List<FoundHole> chosen) {
+    Map<FoundHole, Head> heads = new HashMap<>();
+    chosen.forEach(hole -> heads.put(hole, hole.shape().head()));
+    boolean counted = shot.all().isPresent() && shot.all().getAsInt() == chosen.size();
+    if (counted) {
+      List<FoundHole> longest =
+          chosen.stream()
+              .sorted(
+                  Comparator.comparingDouble((FoundHole hole) -> hole.shape().slits()).reversed())
+              .toList();
+      int broadheads = shot.broadheads().getAsInt();
+      if (apart(longest, broadheads)) {
+        longest.forEach(
+            hole ->
+                heads.put(hole, longest.indexOf(hole) < broadheads ? Head.BROADHEAD : Head.FIELD));
+      }
+    }
+    return heads;
+  }
+
+  private static boolean apart(List<FoundHole> longest, int broadheads) {
+    if (broadheads == 0 || broadheads == longest.size()) {
+      return false;
+    }
+    double last = longest.get(broadheads - 1).shape().slits();
+    double next = longest.get(broadheads).shape().slits();
+    return last - next >= CLEARLY_LONGER;
+  }
+
+  private void add(FoundHole found, Head shape) {
     Circle circle = found.circle();
-    MmPoint axis = FlatSheet.toPage(circle.x(), circle.y());
+    MmPoint axis = place(found);
     AimDot dot = nearest(axis);
-    Head head = head(found.shape().head(), dot, axis);
+    Head head = head(shape, dot, axis);
     boolean broadhead = head == Head.BROADHEAD;
     holes.add(
         new Hole(
             axis,
-            0.25 + Math.max(0, 1 - circle.score()),
+            axisError(found),
             2 * circle.radius() / FlatSheet.PIXELS_PER_MM,
             head,
             broadhead ? found.shape().blades() : 0,
             broadhead ? 2 * found.shape().reach() / FlatSheet.PIXELS_PER_MM : 0,
             dot.aim(),
-            Math.max(0, Math.min(1, circle.score()))));
+            Math.max(0, Math.min(1, found.evidence()))));
+  }
+
+  /** The clearer the rim, the surer the centre; measured on made scans. */
+  private static double axisError(FoundHole found) {
+    return 0.4 + Math.max(0, 1 - found.evidence());
+  }
+
+  private static MmPoint place(FoundHole hole) {
+    return FlatSheet.toPage(hole.circle().x(), hole.circle().y());
   }
 
   private AimDot nearest(MmPoint axis) {

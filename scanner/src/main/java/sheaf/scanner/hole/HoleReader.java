@@ -3,7 +3,6 @@ package sheaf.scanner.hole;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.opencv.core.Core;
 import org.opencv.core.Mat;
@@ -15,7 +14,6 @@ import org.opencv.imgproc.Imgproc;
 import sheaf.core.layout.Layout;
 import sheaf.core.page.MmRect;
 import sheaf.core.reading.Hole;
-import sheaf.core.reading.PrintScale;
 import sheaf.core.reading.Reason;
 import sheaf.scanner.opencv.Mats;
 import sheaf.scanner.sheet.FlatSheet;
@@ -53,6 +51,9 @@ public final class HoleReader {
   /** Share of a disc that must be free of print to judge the shaft's size by it. */
   private static final double MOSTLY = 0.85;
 
+  /** A hole that is open by this share of its disc, or more, is as open as torn holes get. */
+  private static final double WELL_OPEN = 0.4;
+
   private static final double NEAR = 1.0 * MM;
   private static final double FAR = 2.6 * MM;
 
@@ -83,9 +84,9 @@ public final class HoleReader {
   /**
    * Finds the holes; a sheet without a target has none.
    *
-   * @param scale how large the sheet was printed, where known
+   * @param shot how many arrows of each head are ticked as shot
    */
-  public static Holes read(FlatSheet sheet, Layout layout, Optional<PrintScale> scale) {
+  public static Holes read(FlatSheet sheet, Layout layout, ArrowsShot shot) {
     if (layout.target().isEmpty()) {
       return new Holes(List.of(), List.of());
     }
@@ -94,7 +95,7 @@ public final class HoleReader {
       double noise = noise(surface.darkness(), sheet.pixels(layout.target().get()));
       try (Seeds seeds = Seeds.find(surface, sheet.pixels(target), noise)) {
         HoleReader reader = new HoleReader(surface, seeds, noise);
-        return HoleJudge.judge(reader.circles(), layout);
+        return HoleJudge.judge(reader.circles(), layout, shot);
       }
     }
   }
@@ -127,15 +128,25 @@ public final class HoleReader {
       return List.of();
     }
     double usual = radius.getAsDouble();
-    List<Circle> circles = new ArrayList<>();
+    List<Candidate> candidates = new ArrayList<>();
     for (Seeds.Seed seed : seeds.places()) {
       Opening opening = Opening.near(seeds, seed.x(), seed.y(), usual * 1.15);
       if (seeds.kind() == Seeds.Kind.FAINT || opening.share() >= LEAST_SHARE) {
-        circles.add(fit(opening, usual - RADIUS_LEEWAY, usual + RADIUS_LEEWAY));
+        Circle circle = fit(opening, usual - RADIUS_LEEWAY, usual + RADIUS_LEEWAY);
+        candidates.add(new Candidate(circle, evidence(circle, opening)));
       }
     }
-    double least = seeds.kind() == Seeds.Kind.FAINT ? HoleJudge.FAINT_RIM : HoleJudge.OPEN_RIM;
-    return distinct(circles, least).stream().map(this::found).toList();
+    return distinct(candidates).stream()
+        .filter(candidate -> candidate.evidence() >= HoleJudge.POSSIBLE)
+        .map(this::found)
+        .toList();
+  }
+
+  /** Where openings are plain to see, their size counts as much as their rim. */
+  private double evidence(Circle circle, Opening opening) {
+    return seeds.kind() == Seeds.Kind.FAINT
+        ? circle.score()
+        : (Math.max(0, circle.score()) + Math.min(1, opening.share() / WELL_OPEN)) / 2;
   }
 
   /**
@@ -147,7 +158,11 @@ public final class HoleReader {
     if (seeds.kind() == Seeds.Kind.FAINT) {
       List<Circle> circles =
           openings.stream().map(opening -> fit(opening, LEAST_RADIUS, MOST_RADIUS)).toList();
-      radii = distinct(circles, HoleJudge.CLEAR_RIM).stream().map(Circle::radius).toList();
+      radii =
+          distinct(circles.stream().map(c -> new Candidate(c, c.score())).toList()).stream()
+              .filter(candidate -> candidate.evidence() >= HoleJudge.CLEAR_RIM)
+              .map(candidate -> candidate.circle().radius())
+              .toList();
     } else {
       radii =
           openings.stream()
@@ -181,37 +196,45 @@ public final class HoleReader {
 
   private RimFit.Manner manner() {
     return switch (seeds.kind()) {
-      case COLOURED -> new RimFit.Manner(0.5, NEAR, 0.12);
-      case DARK -> new RimFit.Manner(0.3, NEAR, 0.12);
-      case FAINT -> new RimFit.Manner(0.07, FAR, 0.08);
+      case COLOURED -> new RimFit.Manner(0.5, NEAR, 0.12, true);
+      case DARK -> new RimFit.Manner(0.3, NEAR, 0.12, true);
+      case FAINT -> new RimFit.Manner(0.07, FAR, 0.08, false);
     };
   }
 
+  /** A circle, and how much speaks for it being a hole, 0 to 1. */
+  private record Candidate(Circle circle, double evidence) {}
+
   /** One circle for each hole: of those that cover each other, the best. */
-  private static List<Circle> distinct(List<Circle> circles, double least) {
-    List<Circle> sorted =
-        circles.stream()
-            .filter(circle -> circle.score() >= least)
-            .sorted(Comparator.comparingDouble(Circle::score).reversed())
+  private static List<Candidate> distinct(List<Candidate> candidates) {
+    List<Candidate> sorted =
+        candidates.stream()
+            .sorted(Comparator.comparingDouble(Candidate::evidence).reversed())
             .toList();
-    List<Circle> distinct = new ArrayList<>();
-    for (Circle circle : sorted) {
+    List<Candidate> distinct = new ArrayList<>();
+    for (Candidate one : sorted) {
       boolean covered =
-          distinct.stream().anyMatch(other -> circle.distanceTo(other) < SAME * 2 * other.radius());
+          distinct.stream()
+              .map(Candidate::circle)
+              .anyMatch(other -> one.circle().distanceTo(other) < SAME * 2 * other.radius());
       if (!covered) {
-        distinct.add(circle);
+        distinct.add(one);
       }
     }
     return distinct;
   }
 
-  private FoundHole found(Circle circle) {
+  private FoundHole found(Candidate candidate) {
+    Circle circle = candidate.circle();
     double reach = SlitTracer.REACH + 2 * MM;
     SlitTracer tracer =
         new SlitTracer(
             Grid.around(surface.darkness(), circle.x(), circle.y(), reach),
             Grid.around(surface.hidden(), circle.x(), circle.y(), reach),
             seeds.kind() == Seeds.Kind.FAINT ? Math.max(0.02, 2.5 * noise) : 0.08);
-    return new FoundHole(circle, HeadShape.of(circle, tracer.trace(circle, HeadShape.SHORTEST)));
+    return new FoundHole(
+        circle,
+        candidate.evidence(),
+        HeadShape.of(circle, tracer.trace(circle, HeadShape.SHORTEST)));
   }
 }

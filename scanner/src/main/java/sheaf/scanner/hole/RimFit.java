@@ -46,8 +46,9 @@ final class RimFit {
    * @param fullEdge contrast from which an edge counts fully; beyond it, contrast says no more
    * @param reach how far from the opening's middle the axis may lie, in pixels
    * @param offCost what lying that far off costs
+   * @param darkInside whether only edges count whose inner side is the darker one
    */
-  record Manner(double fullEdge, double reach, double offCost) {}
+  record Manner(double fullEdge, double reach, double offCost, boolean darkInside) {}
 
   private final Grid tone;
   private final Grid known;
@@ -141,10 +142,9 @@ final class RimFit {
       double ox = x + out * COSINES[a];
       double oy = y + out * SINES[a];
       boolean hidden = known.at(ix, iy) > 0 || known.at(ox, oy) > 0;
-      edges[i] =
-          hidden
-              ? -1
-              : Math.min(1, Math.abs(tone.at(ix, iy) - tone.at(ox, oy)) / manner.fullEdge());
+      double step = tone.at(ix, iy) - tone.at(ox, oy);
+      double edge = manner.darkInside() ? Math.max(0, step) : Math.abs(step);
+      edges[i] = hidden ? -1 : Math.min(1, edge / manner.fullEdge());
     }
   }
 
