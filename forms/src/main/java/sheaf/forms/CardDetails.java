@@ -16,6 +16,8 @@ public record CardDetails(
 
   /** Tidies the shop's name. */
   public CardDetails {
-    shop = shop.map(name -> name.strip().replaceAll("\\s+", " ")).filter(name -> !name.isEmpty());
+    shop =
+        shop.map(name -> name.replaceAll("[\\s\\p{Cntrl}]+", " ").strip())
+            .filter(name -> !name.isEmpty());
   }
 }

@@ -50,7 +50,10 @@ final class Jobs {
     return JobSummary.of(JOB, pages);
   }
 
-  /** A bench card on which each of the given rows is ticked: {@code inspect_limbs=sound}. */
+  /**
+   * A bench card on which each of the given rows is ticked: {@code inspect_limbs=sound}. An answer
+   * of {@code ?} is handwriting that nobody has read in yet.
+   */
   Jobs benchCard(String... ticks) {
     List<FieldReading> fields = new ArrayList<>();
     LayoutId layout = layout(Variant.FRONT);
@@ -60,8 +63,12 @@ final class Jobs {
               .filter(tick -> tick.startsWith(field.key() + "="))
               .map(tick -> tick.substring(tick.indexOf('=') + 1))
               .findFirst();
-      State state = answer.isPresent() ? State.READ : State.BLANK;
-      fields.add(field(field.key(), state, answer.orElse("")));
+      if (answer.equals(Optional.of("?"))) {
+        fields.add(field(field.key(), State.CHECK, ""));
+      } else {
+        State state = answer.isPresent() ? State.READ : State.BLANK;
+        fields.add(field(field.key(), state, answer.orElse("")));
+      }
     }
     pages.add(page(layout, List.of(), List.of(), fields));
     return this;

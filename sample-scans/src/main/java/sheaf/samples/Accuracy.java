@@ -2,44 +2,89 @@ package sheaf.samples;
 
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
+import java.io.IOException;
 import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.function.LongFunction;
 import sheaf.core.reading.PageReading;
+import sheaf.samples.scene.TruthFile;
 import sheaf.scanner.ReadPage;
 import sheaf.scanner.SheetReader;
 
 /**
- * Measures how well made flatbed scans are read: {@code Accuracy FIRST-SEED LAST-SEED}.
+ * Measures how well made scans or photos are read: {@code Accuracy FIRST-SEED LAST-SEED [--of
+ * flatbed|photo] [--threads N] [--dump DIR]}.
  *
- * <p>Prints a table of figures, and a line for each sheet on which anything was wrong.
+ * <p>Prints a table of figures, the same by setting, and a line for each sheet on which anything
+ * was wrong. With {@code --dump} every picture and its truth are written into a folder, to look at.
  */
 public final class Accuracy {
 
   private Accuracy() {}
 
-  /** Runs the measurement over a range of seeds, two numbers. */
-  public static void main(String[] arguments) throws ExecutionException, InterruptedException {
+  /** Runs the measurement over a range of seeds. */
+  public static void main(String[] arguments)
+      throws ExecutionException, InterruptedException, IOException {
+    PrintStream out =
+        new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
+    if (arguments.length < 2 || arguments.length % 2 != 0) {
+      out.println("usage: Accuracy FIRST-SEED LAST-SEED [--of flatbed|photo] [--threads N] [--dump DIR]");
+      return;
+    }
     long first = Long.parseLong(arguments[0]);
     long last = Long.parseLong(arguments[1]);
-    report(measure(first, last), new PrintStream(new FileOutputStream(FileDescriptor.out)));
+    LongFunction<Sample> maker =
+        option("--of", arguments).filter("photo"::equals).isPresent()
+            ? PhotoMix::make
+            : FlatbedMix::make;
+    Optional<String> dump = option("--dump", arguments);
+    if (dump.isPresent()) {
+      dump(first, last, maker, Files.createDirectories(Path.of(dump.get())));
+    }
+    int threads =
+        option("--threads", arguments)
+            .map(Integer::valueOf)
+            .orElse(Runtime.getRuntime().availableProcessors());
+    report(measure(first, last, threads, maker), out);
+  }
+
+  private static Optional<String> option(String name, String[] arguments) {
+    for (int i = 2; i + 1 < arguments.length; i += 2) {
+      if (arguments[i].equals(name)) {
+        return Optional.of(arguments[i + 1]);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static void dump(long first, long last, LongFunction<Sample> maker, Path folder) throws IOException {
+    for (long seed = first; seed <= last; seed++) {
+      Sample sample = maker.apply(seed);
+      Files.write(folder.resolve("seed-" + seed + ".jpg"), sample.file());
+      Files.writeString(folder.resolve("seed-" + seed + ".json"), TruthFile.write(sample.truth()));
+    }
   }
 
   /** Makes, reads and scores the sheet of every seed. */
-  public static List<Score> measure(long first, long last)
+  public static List<Score> measure(
+      long first, long last, int threads, LongFunction<Sample> maker)
       throws ExecutionException, InterruptedException {
     SheetReader reader = new SheetReader();
-    ExecutorService workers =
-        Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
+    ExecutorService workers = Executors.newFixedThreadPool(threads);
     try {
       List<Future<Score>> pending = new ArrayList<>();
       for (long seed = first; seed <= last; seed++) {
         long own = seed;
-        pending.add(workers.submit(() -> score(own, reader)));
+        pending.add(workers.submit(() -> score(own, maker, reader)));
       }
       List<Score> scores = new ArrayList<>();
       for (Future<Score> score : pending) {
@@ -51,8 +96,8 @@ public final class Accuracy {
     }
   }
 
-  private static Score score(long seed, SheetReader reader) {
-    Sample sample = FlatbedMix.make(seed);
+  private static Score score(long seed, LongFunction<Sample> maker, SheetReader reader) {
+    Sample sample = maker.apply(seed);
     List<PageReading> readings = new ArrayList<>();
     reader.read(
         "seed " + seed,
@@ -64,8 +109,8 @@ public final class Accuracy {
 
   /** Prints the figures. */
   public static void report(List<Score> scores, PrintStream out) {
-    Figures figures = Figures.of(scores);
-    out.print(figures.table());
+    out.print(Figures.of(scores).table());
+    out.print(BySetting.table(scores));
     scores.stream().filter(score -> !score.faults().isEmpty()).forEach(out::println);
   }
 }

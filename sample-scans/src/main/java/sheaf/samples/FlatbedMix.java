@@ -29,15 +29,26 @@ import sheaf.samples.scene.PaperLook;
 import sheaf.samples.scene.Scene;
 
 /**
- * Flatbed scans of pair sheets with six holes each, in mixed settings: a seed gives a sheet.
+ * Flatbed scans of pair sheets in mixed settings: a seed gives a scan.
  *
- * <p>Two in three sheets have two dots; half are letter and half A4; three in ten each lie on
- * backing, black and white, one on grey; 150 to 600 dpi; half are grey scans; every orientation, up
- * to 5 degrees askew; a third were printed off size; a quarter have two holes that touch; a third
- * bear notes, a third pen dots, some staples, rings around holes, or a crease; one in five does not
- * state its resolution.
+ * <p>Three in ten sheets each lie on backing, black and white, one on grey; 150 to 600 dpi; half
+ * are grey scans; every orientation, up to 5 degrees askew; JPEG quality 60 to 95; one in five does
+ * not state its resolution.
  */
 public final class FlatbedMix {
+
+  private static final List<Behind> BEHIND =
+      List.of(
+          Behind.BACKING,
+          Behind.BACKING,
+          Behind.BACKING,
+          Behind.BLACK,
+          Behind.BLACK,
+          Behind.BLACK,
+          Behind.WHITE,
+          Behind.WHITE,
+          Behind.WHITE,
+          Behind.GREY);
 
   private static final int[] DPI = {150, 200, 240, 300, 300, 300, 400, 600};
 
@@ -45,169 +56,25 @@ public final class FlatbedMix {
   private static final double COARSE = 300 / 25.4;
 
   private static final double FINE = 600 / 25.4;
-  private static final int ARROWS = 3;
 
-  /** Room kept between a hole's axis and the edge of the target, in millimetres. */
-  private static final double EDGE = 6;
+  private FlatbedMix() {}
 
-  private final SplittableRandom random;
-
-  private FlatbedMix(long seed) {
-    random = new SplittableRandom(seed);
-  }
-
-  /** Makes the sheet of a seed. */
+  /** Makes the scan of a seed. */
   public static Sample make(long seed) {
-    return new FlatbedMix(seed).sample();
-  }
-
-  private Sample sample() {
-    Scene scene = scene();
-    FlatbedScan scanner = scanner(scene.scale());
-    Scene.Ready ready = scene.make(scanner.dpi() > 300 ? FINE : COARSE);
+    SplittableRandom random = new SplittableRandom(seed);
+    Scene scene = new SceneMix(random).scene(BEHIND);
+    FlatbedScan scanner = scanner(scene.scale(), random);
     boolean states = random.nextDouble() < 0.8;
+    int quality = random.nextInt(60, 96);
+    Scene.Ready ready = scene.make(scanner.dpi() > 300 ? FINE : COARSE);
     byte[] file =
         ScanFile.jpeg(
-            scanner.scan(ready.page(), ready.backdrop()),
-            random.nextInt(60, 96),
-            states ? scanner.dpi() : 0);
+            scanner.scan(ready.page(), ready.backdrop()), quality, states ? scanner.dpi() : 0);
     return new Sample(
         file, scene.truth(ready.shots(), scanner.dpi(), scanner.colour(), states, "read"));
   }
 
-  private Scene scene() {
-    Layout layout =
-        Layouts.current(
-            random.nextInt(3) < 2 ? Variant.TWO_DOTS : Variant.SHARED_DOT,
-            Paper.values()[random.nextInt(2)],
-            UnitSystem.values()[random.nextInt(2)]);
-    SheetCode code = new SheetCode(JobId.random(random), random.nextInt(1, 100), layout.id());
-    double shaft =
-        random.nextDouble() < 0.8 ? random.nextDouble(5.5, 7.5) : random.nextDouble(5, 9.5);
-    PrintScale scale = printScale();
-    Behind behind = behind();
-    return new Scene(
-        code,
-        behind,
-        // Less light reaches a white lid through a hole than falls on the paper.
-        behind == Behind.WHITE ? random.nextDouble(0.87, 0.97) : random.nextDouble(0.93, 1.0),
-        PaperLook.draw(random),
-        shaft,
-        arrows(layout, shaft / scale.mean()),
-        ticks(layout),
-        Decoys.draw(random),
-        scale,
-        random.nextLong());
-  }
-
-  private Behind behind() {
-    int tenth = random.nextInt(10);
-    return tenth < 3
-        ? Behind.BACKING
-        : tenth < 6 ? Behind.BLACK : tenth < 9 ? Behind.WHITE : Behind.GREY;
-  }
-
-  private PrintScale printScale() {
-    if (random.nextInt(3) > 0) {
-      return PrintScale.TRUE_SIZE;
-    }
-    double down = random.nextDouble(0.94, 1.03);
-    return new PrintScale(down * (1 + random.nextDouble(-0.004, 0.004)), down);
-  }
-
-  private List<Arrow> arrows(Layout layout, double shaft) {
-    int blades = random.nextInt(2, 5);
-    double cut = blades == 2 ? random.nextDouble(25, 55) : random.nextDouble(22, 38);
-    double spread = random.nextDouble(5, 20);
-    double angle = random.nextDouble(2 * Math.PI);
-    double offset = random.nextDouble(0, 40);
-    boolean touching = random.nextInt(4) == 0;
-    List<Arrow> arrows = new ArrayList<>();
-    for (int i = 0; i < 2 * ARROWS; i++) {
-      boolean field = i % 2 == 0;
-      Head head = field ? Head.FIELD : Head.BROADHEAD;
-      AimDot dot = dot(layout, head);
-      double dx = field ? 0 : offset * Math.cos(angle);
-      double dy = field ? 0 : offset * Math.sin(angle);
-      MmPoint axis = place(layout, dot, dx, dy, spread, shaft, arrows, touching && i == 5);
-      arrows.add(new Arrow(axis, head, field ? 0 : blades, field ? 0 : cut, dot.aim()));
-    }
-    return arrows;
-  }
-
-  private static AimDot dot(Layout layout, Head head) {
-    Aim wanted = head == Head.FIELD ? Aim.FIELD : Aim.BROADHEAD;
-    return layout.dots().stream()
-        .filter(dot -> dot.aim() == wanted || dot.aim() == Aim.SHARED)
-        .findFirst()
-        .orElseThrow();
-  }
-
-  /** A place on the target that no other hole covers; the touching one stands beside another. */
-  private MmPoint place(
-      Layout layout,
-      AimDot dot,
-      double dx,
-      double dy,
-      double spread,
-      double shaft,
-      List<Arrow> others,
-      boolean touching) {
-    MmRect room = layout.target().orElseThrow().grow(-EDGE);
-    while (true) {
-      MmPoint axis =
-          new MmPoint(
-              dot.centre().x() + dx + random.nextGaussian() * spread,
-              dot.centre().y() + dy + random.nextGaussian() * spread);
-      if (touching) {
-        axis = beside(others.get(random.nextInt(others.size())), dot, shaft).orElse(axis);
-      }
-      MmPoint candidate = axis;
-      double nearest =
-          others.stream().mapToDouble(o -> o.axis().distanceTo(candidate)).min().orElse(1e9);
-      double least = touching ? 1.0 : 1.7;
-      if (room.contains(axis) && nearest >= least * shaft && isNearest(layout, dot, axis)) {
-        return axis;
-      }
-      spread *= 1.02;
-    }
-  }
-
-  private Optional<MmPoint> beside(Arrow other, AimDot dot, double shaft) {
-    if (other.aim() != dot.aim()) {
-      return Optional.empty();
-    }
-    double angle = random.nextDouble(2 * Math.PI);
-    double apart = shaft * random.nextDouble(1.0, 1.6);
-    return Optional.of(
-        new MmPoint(
-            other.axis().x() + apart * Math.cos(angle),
-            other.axis().y() + apart * Math.sin(angle)));
-  }
-
-  /** A shot that lands nearer to the other dot cannot be told from one aimed there. */
-  private static boolean isNearest(Layout layout, AimDot dot, MmPoint axis) {
-    return layout.dots().stream()
-        .allMatch(
-            other ->
-                dot.centre().distanceTo(axis) * 1.2 <= other.centre().distanceTo(axis)
-                    || other == dot);
-  }
-
-  private Map<String, String> ticks(Layout layout) {
-    Map<String, String> ticks = new HashMap<>();
-    Field.Choice distance = (Field.Choice) layout.field("distance");
-    ticks.put(
-        "distance", distance.options().get(random.nextInt(distance.options().size())).value());
-    ticks.put("arrows_field", String.valueOf(ARROWS));
-    ticks.put("arrows_broadhead", String.valueOf(ARROWS));
-    if (random.nextBoolean()) {
-      ticks.put("changed", random.nextBoolean() ? "rest" : "nothing");
-    }
-    return ticks;
-  }
-
-  private FlatbedScan scanner(PrintScale scale) {
+  private static FlatbedScan scanner(PrintScale scale, SplittableRandom random) {
     return new FlatbedScan(
         DPI[random.nextInt(DPI.length)],
         random.nextBoolean(),

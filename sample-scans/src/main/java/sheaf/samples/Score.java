@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import sheaf.core.page.MmPoint;
+import sheaf.core.reading.FieldReading;
 import sheaf.core.reading.Hole;
 import sheaf.core.reading.PageReading;
 import sheaf.core.reading.ReadingState;
@@ -129,6 +130,10 @@ public record Score(
         faults.add("tick " + tick.getKey());
       }
     }
+    reading.fields().stream()
+        .filter(field -> field.state() == FieldReading.State.READ)
+        .filter(field -> !truth.ticks().containsKey(field.key()))
+        .forEach(field -> faults.add("invented tick " + field.key()));
     double printed = reading.printScale().map(s -> s.mean()).orElse(truth.scaleX());
     if (Math.abs(printed / ((truth.scaleX() + truth.scaleY()) / 2) - 1) > 0.005) {
       faults.add("wrong print scale");

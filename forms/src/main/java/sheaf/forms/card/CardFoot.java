@@ -22,61 +22,92 @@ final class CardFoot {
 
   private static final double SMALL = 7;
   private static final double NORMAL = 8;
-  private static final double ROW = 4.7;
+
+  /** Height of a row of measures, and the most where there is room to write by hand. */
+  private static final double ROW = 4.6;
+
+  private static final double WIDE_ROW = 8.5;
   private static final double GUTTER = 6;
 
   /** Length of the line on which a missing measure can be written, in millimetres. */
-  private static final double BLANK = 18;
+  private static final double BLANK = 20;
 
+  /** Room that a section's heading takes. */
   private static final double HEADING = 6.6;
+
+  private static final String EMPTY = "An empty line: not measured.";
 
   private final Pen pen;
   private final double x;
   private final double width;
+  private final List<SetUp.Measure> measures;
+  private final String sentences;
+  private final String sheets;
 
-  CardFoot(Pen pen, double x, double width) {
+  CardFoot(Pen pen, JobSummary job, SetUp setUp, double x, double width) {
     this.pen = pen;
     this.x = x;
     this.width = width;
+    this.measures = setUp.measures();
+    this.sentences = setUp.sentences() + (setUp.read() && hasBlank() ? " " + EMPTY : "");
+    this.sheets = CardWords.sheets(job);
   }
 
-  /** Millimetres that the foot takes. */
-  double height(JobSummary job, SetUp setUp) {
+  private boolean hasBlank() {
+    return measures.stream().anyMatch(measure -> measure.value().isEmpty());
+  }
+
+  /** Millimetres that the foot takes when it is set as tightly as it may be. */
+  double height() {
+    return around() + rows() * ROW;
+  }
+
+  /** All but the rows of measures. */
+  private double around() {
     return HEADING
-        + pen.heightOf(setUp.sentences(), width, Weight.REGULAR, NORMAL)
+        + pen.heightOf(sentences, width, Weight.REGULAR, NORMAL)
         + 1
-        + rows(setUp) * ROW
         + 2
-        + pen.heightOf(CardWords.sheets(job), width, Weight.REGULAR, SMALL)
+        + pen.heightOf(sheets, width, Weight.REGULAR, SMALL)
         + 2
         + pen.heightOf("Caution", width, Weight.BOLD, NORMAL)
         + pen.heightOf(CAUTIONS, width, Weight.REGULAR, SMALL);
   }
 
-  void draw(JobSummary job, SetUp setUp, double top) throws IOException {
+  /** Draws it as tightly as it may be. */
+  void draw(double top) throws IOException {
+    draw(top, ROW);
+  }
+
+  /** Draws it with as much room to write as there is down to a bottom. */
+  void fill(double top, double bottom) throws IOException {
+    draw(top, Math.min(WIDE_ROW, (bottom - top - around()) / rows()));
+  }
+
+  private void draw(double top, double row) throws IOException {
     Column column = new Column(pen, x, top, width);
     column.heading("Set-up as left");
-    column.text(setUp.sentences(), NORMAL);
+    column.text(sentences, NORMAL);
     column.skip(1);
-    measures(setUp.measures(), column.y());
-    column.skip(rows(setUp) * ROW + 2);
-    column.text(CardWords.sheets(job), SMALL);
+    measures(column.y(), row);
+    column.skip(rows() * row + 2);
+    column.text(sheets, SMALL);
     column.skip(2);
     column.bold("Caution", NORMAL);
     column.text(CAUTIONS, SMALL);
   }
 
-  private static int rows(SetUp setUp) {
-    return (setUp.measures().size() + 1) / 2;
+  private int rows() {
+    return (measures.size() + 1) / 2;
   }
 
   /** In two columns, read downward. */
-  private void measures(List<SetUp.Measure> measures, double top) throws IOException {
+  private void measures(double top, double row) throws IOException {
     double half = (width - GUTTER) / 2;
-    int rows = (measures.size() + 1) / 2;
     for (int i = 0; i < measures.size(); i++) {
-      double left = i < rows ? x : x + half + GUTTER;
-      measure(measures.get(i), new MmRect(left, top + i % rows * ROW, half, ROW));
+      double left = i < rows() ? x : x + half + GUTTER;
+      double bottom = top + (i % rows() + 1) * row;
+      measure(measures.get(i), new MmRect(left, bottom - ROW, half, ROW));
     }
   }
 

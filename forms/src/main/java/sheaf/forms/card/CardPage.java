@@ -23,6 +23,8 @@ public final class CardPage {
   private static final double CODE = 28;
   private static final double SMALL = 7;
   private static final double NORMAL = 8;
+  private static final double LABEL = 7.5;
+  private static final double NUMBER = 9;
   private static final double VERDICT = 12;
 
   /** Width of the picture as a share of the card's inside, and the gap beside it. */
@@ -34,7 +36,7 @@ public final class CardPage {
   private static final double HIGHEST_PICTURE = 70;
 
   /** Usual height of a number with its label, in millimetres. */
-  private static final double NUMBER_HEIGHT = 11.3;
+  private static final double NUMBER_HEIGHT = 8.6;
 
   private static final DateTimeFormatter DATE =
       DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
@@ -54,16 +56,20 @@ public final class CardPage {
   public void draw(JobSummary job, CardHead head) throws IOException {
     pen.colour(Color.BLACK);
     SetUp setUp = SetUp.of(job);
-    double foot = pageHeight - MARGIN - new CardFoot(pen, MARGIN, width).height(job, setUp);
+    CardFoot foot = new CardFoot(pen, job, setUp, MARGIN, width);
     Column column = head(head);
     banner(setUp.notSound(), column);
+    doubts(job, column);
     Optional<PairResult> pair = shown(job);
     verdict(pair, column);
-    doubts(job, column);
     if (pair.isPresent()) {
-      pair(pair.get(), new MmRect(MARGIN, column.y(), width, foot - column.y()));
+      double top = pageHeight - MARGIN - foot.height();
+      pair(pair.get(), new MmRect(MARGIN, column.y(), width, top - GAP - column.y()));
+      foot.draw(top);
+    } else {
+      column.skip(GAP);
+      foot.fill(column.y(), pageHeight - MARGIN);
     }
-    new CardFoot(pen, MARGIN, width).draw(job, setUp, foot);
   }
 
   /** The sheet that shows how the bow was left; failing that, the last on which anything hit. */
@@ -79,7 +85,7 @@ public final class CardPage {
   private Column head(CardHead head) throws IOException {
     MmRect code = new MmRect(MARGIN + width - CODE, MARGIN - 3, CODE, CODE);
     pen.fill(QrSymbol.onCard(code, head.code()));
-    MmRect caption = new MmRect(code.x(), code.bottom() - 2.2, CODE, 4);
+    MmRect caption = new MmRect(code.x(), code.bottom() - 0.8, CODE, 4);
     pen.block(head.codeCaption(), caption, Weight.REGULAR, SMALL, Align.CENTRE);
     Column words = new Column(pen, MARGIN, MARGIN - 1, width - CODE - 2);
     words.bold("Finished card", 18);
@@ -89,7 +95,7 @@ public final class CardPage {
     words.skip(0.6);
     words.bold("Job " + head.job().spoken(), 10);
     words.text("Printed " + DATE.format(head.printed()), NORMAL);
-    Column rest = new Column(pen, MARGIN, MARGIN + CODE + 0.5, width);
+    Column rest = new Column(pen, MARGIN, MARGIN + CODE + 1, width);
     pen.width(0.4);
     pen.line(new MmPoint(MARGIN, rest.y()), new MmPoint(MARGIN + width, rest.y()));
     rest.skip(2.5);
@@ -123,7 +129,7 @@ public final class CardPage {
               + "read it in, and print this card again.",
           9);
     } else {
-      column.bold(Verdict.of(pair.get()), VERDICT);
+      column.bold(CardWords.bound(Verdict.of(pair.get())), VERDICT);
       column.text(CardWords.about(pair.get()), NORMAL);
     }
     column.skip(1.5);
@@ -145,21 +151,26 @@ public final class CardPage {
   }
 
   private void pair(PairResult pair, MmRect room) throws IOException {
-    double height = Math.min(room.height() - Legend.HEIGHT - 3, HIGHEST_PICTURE);
+    double legend = Legend.height(pair);
+    double height = Math.min(room.height() - legend - 1.5, HIGHEST_PICTURE);
     MmRect frame = new MmRect(MARGIN, room.y(), PICTURE_SHARE * width, height);
     GroupPicture.draw(pair, frame, pen);
-    Legend.draw(pair, MARGIN, frame.bottom() + 1, pen);
+    MmRect below = new MmRect(frame.x(), frame.bottom() + 1.5, frame.width(), legend);
+    Legend.draw(pair, below, pen);
     double left = frame.right() + GAP;
-    Column numbers = new Column(pen, left, room.y() - 0.5, MARGIN + width - left);
-    List<PairNumbers.Row> rows = PairNumbers.of(pair);
-    double spare = height - rows.size() * NUMBER_HEIGHT;
+    numbers(PairNumbers.of(pair), new MmRect(left, room.y(), room.right() - left, room.height()));
+  }
+
+  private void numbers(List<PairNumbers.Row> rows, MmRect room) throws IOException {
+    Column column = new Column(pen, room.x(), room.y() - 0.5, room.width());
+    double spare = room.height() - rows.size() * NUMBER_HEIGHT;
     for (PairNumbers.Row row : rows) {
-      numbers.text(row.label(), 7.5);
-      numbers.bold(row.lines().get(0), 10);
+      column.text(row.label(), LABEL);
+      column.bold(row.lines().get(0), NUMBER);
       for (String more : row.lines().subList(1, row.lines().size())) {
-        numbers.text(more, NORMAL);
+        column.text(more, NORMAL);
       }
-      numbers.skip(Math.max(0.3, Math.min(2, spare / rows.size())));
+      column.skip(Math.max(0.4, Math.min(2.5, spare / rows.size())));
     }
   }
 }

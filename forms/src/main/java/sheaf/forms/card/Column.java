@@ -43,18 +43,38 @@ final class Column {
   }
 
   /**
-   * A name of any length on one line: smaller if need be, and cut short if it is still too long.
+   * A name on one line, smaller if need be; one that is still too long takes a second line, and
+   * what is too long for both ends in three dots.
    */
   void name(String text, double size, double smallest) throws IOException {
     double fitting = size;
     while (fitting > smallest && pen.widthOf(text, Weight.REGULAR, fitting) > width) {
       fitting -= 0.5;
     }
+    String first = beginning(text, fitting);
+    write(first, Weight.REGULAR, fitting);
+    String rest = text.substring(first.length()).strip();
+    if (!rest.isEmpty()) {
+      write(cut(rest, fitting), Weight.REGULAR, fitting);
+    }
+  }
+
+  /** The most that fits one line, up to the end of a word unless the first is too long itself. */
+  private String beginning(String text, double size) {
+    int end = text.length();
+    while (pen.widthOf(text.substring(0, end), Weight.REGULAR, size) > width) {
+      int space = text.lastIndexOf(' ', end - 1);
+      end = space > 0 ? space : text.offsetByCodePoints(end, -1);
+    }
+    return text.substring(0, end);
+  }
+
+  private String cut(String text, double size) {
     String shown = text;
-    while (pen.widthOf(shown, Weight.REGULAR, fitting) > width) {
+    while (pen.widthOf(shown, Weight.REGULAR, size) > width) {
       shown = shown.substring(0, shown.offsetByCodePoints(shown.length(), -2)) + "…";
     }
-    write(shown, Weight.REGULAR, fitting);
+    return shown;
   }
 
   /** A section's name over a line as wide as the column. */

@@ -22,8 +22,8 @@ import sheaf.forms.draw.Pen;
  */
 final class GroupPicture {
 
-  /** Room around the holes, as a share of what they span. */
-  private static final double PADDING = 1.2;
+  /** Room around what must be seen, in true millimetres. */
+  private static final double ROOM = 4;
 
   /** A region that spans more than this many times what the holes span is cut off. */
   private static final double LARGEST_REGION = 2.2;
@@ -32,6 +32,7 @@ final class GroupPicture {
   private static final double SHORTEST_ARROW = 2.5;
 
   private static final double FRAME_WIDTH = 0.3;
+  private static final double AIM_ARM = 4;
 
   private final PairResult pair;
   private final MmRect frame;
@@ -62,7 +63,7 @@ final class GroupPicture {
 
   private void shots() throws IOException {
     Symbols symbols = new Symbols(pen);
-    symbols.aim(scale.onCard(new MmPoint(0, 0)), frame.width() + frame.height());
+    symbols.aim(scale.onCard(new MmPoint(0, 0)), AIM_ARM);
     double radius = Math.max(pair.shaftDiameter() / 2 * scale.perMm(), Symbols.SMALLEST_HOLE);
     for (MmPoint shot : shots(pair.field())) {
       symbols.fieldHole(scale.onCard(shot), radius);
@@ -99,6 +100,22 @@ final class GroupPicture {
 
   /** What the picture must show, in true millimetres from the dot. */
   private static MmRect span(PairResult pair) {
+    MmRect holes = holes(pair);
+    if (!regionFits(pair)) {
+      return holes;
+    }
+    double reach = pair.offset().flatMap(Offset::region).orElseThrow().semiMajor();
+    MmPoint centre = pair.broadhead().orElseThrow().centre();
+    return around(
+        List.of(
+            new MmPoint(holes.x(), holes.y()),
+            new MmPoint(holes.right(), holes.bottom()),
+            centre.plus(new MmVector(-reach, -reach)),
+            centre.plus(new MmVector(reach, reach))));
+  }
+
+  /** The dot and every hole, with room around them. */
+  private static MmRect holes(PairResult pair) {
     List<MmPoint> places = new ArrayList<>();
     places.add(new MmPoint(0, 0));
     double radius = Math.max(pair.shaftDiameter(), 1);
@@ -108,17 +125,17 @@ final class GroupPicture {
               places.add(shot.plus(new MmVector(-radius, -radius)));
               places.add(shot.plus(new MmVector(radius, radius)));
             });
-    MmRect holes = around(places);
-    Optional<Ellipse> region = pair.offset().flatMap(Offset::region);
-    if (region.isPresent()) {
-      double reach = region.get().semiMajor();
-      MmPoint centre = pair.broadhead().orElseThrow().centre();
-      if (2 * reach <= LARGEST_REGION * Math.max(holes.width(), holes.height())) {
-        places.add(centre.plus(new MmVector(-reach, -reach)));
-        places.add(centre.plus(new MmVector(reach, reach)));
-      }
-    }
     return around(places);
+  }
+
+  /** Whether the region, if there is one, is small enough to be shown whole. */
+  static boolean regionFits(PairResult pair) {
+    MmRect holes = holes(pair);
+    double largest = LARGEST_REGION * Math.max(holes.width(), holes.height());
+    return pair.offset()
+        .flatMap(Offset::region)
+        .filter(r -> 2 * r.semiMajor() <= largest)
+        .isPresent();
   }
 
   private static MmRect around(List<MmPoint> places) {
@@ -126,8 +143,6 @@ final class GroupPicture {
     double right = places.stream().mapToDouble(MmPoint::x).max().orElseThrow();
     double top = places.stream().mapToDouble(MmPoint::y).min().orElseThrow();
     double bottom = places.stream().mapToDouble(MmPoint::y).max().orElseThrow();
-    double width = Math.max((right - left) * PADDING, 1);
-    double height = Math.max((bottom - top) * PADDING, 1);
-    return new MmRect((left + right - width) / 2, (top + bottom - height) / 2, width, height);
+    return new MmRect(left, top, right - left, bottom - top).grow(ROOM);
   }
 }

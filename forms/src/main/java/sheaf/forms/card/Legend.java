@@ -2,52 +2,53 @@ package sheaf.forms.card;
 
 import java.awt.Color;
 import java.io.IOException;
+import sheaf.core.group.Offset;
 import sheaf.core.layout.Ink.Weight;
 import sheaf.core.page.MmPoint;
+import sheaf.core.page.MmRect;
 import sheaf.core.result.PairResult;
 import sheaf.forms.draw.Pen;
 
-/** What the signs in the picture of a group mean, in two lines. */
+/** What the signs in the picture of a group mean, in two columns. */
 final class Legend {
 
-  /** Height of both lines, in millimetres. */
-  static final double HEIGHT = 8.6;
-
   private static final double SIZE = 7;
-  private static final double ROW = 4.3;
-  private static final double HOLE = 1;
+  private static final double ROW = 3.9;
+  private static final double HOLE = 0.9;
 
-  /** Room for a sign, and from one word to the next sign. */
-  private static final double SIGN = 5;
-
-  private static final double GAP = 4;
+  /** Room for a sign before its words. */
+  private static final double SIGN = 5.4;
 
   private final Pen pen;
+  private final MmRect room;
   private final Symbols symbols;
-  private double x;
-  private double y;
+  private int entries;
 
-  private Legend(Pen pen, double x, double y) {
+  private Legend(Pen pen, MmRect room) {
     this.pen = pen;
+    this.room = room;
     this.symbols = new Symbols(pen);
-    this.x = x;
-    this.y = y;
   }
 
-  static void draw(PairResult pair, double x, double y, Pen pen) throws IOException {
-    Legend legend = new Legend(pen, x, y + ROW / 2);
+  /** Millimetres that a legend takes. */
+  static double height(PairResult pair) {
+    return (pair.offset().isPresent() ? 3 : 2) * ROW;
+  }
+
+  static void draw(PairResult pair, MmRect room, Pen pen) throws IOException {
+    Legend legend = new Legend(pen, room);
     Symbols symbols = legend.symbols;
     legend.entry("field point's hole", at -> symbols.fieldHole(at, HOLE));
     legend.entry("broadhead's hole", at -> symbols.broadheadHole(at, HOLE));
-    legend.entry("aim dot", at -> symbols.aim(at, 2));
     if (pair.offset().isPresent()) {
-      legend.x = x;
-      legend.y += ROW;
       legend.entry("centre of field points", symbols::fieldCentre);
       legend.entry("centre of broadheads", symbols::broadheadCentre);
-      if (pair.offset().get().region().isPresent()) {
-        legend.entry("its 95 % region", at -> symbols.region(at, 2, 1.3, 0));
-      }
+    }
+    legend.entry("aim dot", at -> symbols.aim(at, 2));
+    if (pair.offset().flatMap(Offset::region).isPresent()) {
+      String meaning =
+          GroupPicture.regionFits(pair) ? "95 % region of that centre" : "95 % region: far wider";
+      legend.entry(meaning, at -> symbols.region(at, 2, 1.3, 0));
     }
   }
 
@@ -58,9 +59,11 @@ final class Legend {
   }
 
   private void entry(String meaning, Sign sign) throws IOException {
+    double x = room.x() + entries % 2 * room.width() / 2;
+    double y = room.y() + (entries / 2 + 0.5) * ROW;
     sign.draw(new MmPoint(x + SIGN / 2, y));
     pen.colour(Color.BLACK);
     pen.text(meaning, x + SIGN + 0.6, y + 0.85, Weight.REGULAR, SIZE);
-    x += SIGN + 0.6 + pen.widthOf(meaning, Weight.REGULAR, SIZE) + GAP;
+    entries++;
   }
 }

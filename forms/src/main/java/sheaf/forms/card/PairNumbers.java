@@ -48,7 +48,7 @@ final class PairNumbers {
   }
 
   private static Row region(Optional<Ellipse> region, PairResult pair) {
-    String label = "True offset, 95 % sure";
+    String label = "True offset, with 95 % confidence";
     if (region.isEmpty()) {
       boolean single = sizeOf(pair.field()) == 1 && sizeOf(pair.broadhead()) == 1;
       return new Row(
@@ -59,7 +59,12 @@ final class PairNumbers {
     String range =
         least == 0
             ? "at most " + length(most)
-            : "%s to %s mm".formatted(decimal(least), decimal(most));
+            : "%s–%s mm = %s–%s"
+                .formatted(
+                    decimal(least),
+                    decimal(most),
+                    Inches.decimal(least).replace(" in", ""),
+                    Inches.decimal(most));
     return new Row(label, List.of(range));
   }
 
@@ -81,7 +86,7 @@ final class PairNumbers {
       return new Row(head, List.of(size == 0 ? "no arrow found" : "1 arrow"));
     }
     String spread = length(group.get().extremeSpread());
-    return new Row(head, List.of(size + " arrows", "extreme spread " + spread));
+    return new Row("%s: extreme spread, %d arrows".formatted(head, size), List.of(spread));
   }
 
   private static int sizeOf(Optional<Group> group) {

@@ -12,8 +12,8 @@ import sheaf.core.page.MmRect;
  */
 record PictureScale(MmPoint middle, MmPoint place, double perMm) {
 
-  /** No picture is larger than the shots were. */
-  private static final double LARGEST = 1;
+  /** Two shots in one hole need no picture larger than this. */
+  private static final double LARGEST = 2;
 
   /** Room at the foot of the frame for the scale bar, in millimetres. */
   private static final double FOOT = 7;

@@ -42,6 +42,11 @@ final class SetUp {
     return new SetUp(job, card);
   }
 
+  /** Whether a bench card was read. */
+  boolean read() {
+    return read;
+  }
+
   /**
    * A measure as the bow was left.
    *

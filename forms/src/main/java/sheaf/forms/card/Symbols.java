@@ -17,7 +17,7 @@ final class Symbols {
   static final double SMALLEST_HOLE = 0.8;
 
   private static final Color PAPER_GREY = new Color(205, 205, 205);
-  private static final Color AIM_GREY = new Color(130, 130, 130);
+  private static final Color AIM_GREY = new Color(110, 110, 110);
   private static final double OUTLINE = 0.3;
 
   /** Slits are drawn this many radii long: shorter than they are, or they would hide the rest. */
@@ -34,10 +34,10 @@ final class Symbols {
     this.pen = pen;
   }
 
-  /** The aim dot: a light cross whose arms are so long, with a ring. */
+  /** The aim dot: a grey cross with a ring. */
   void aim(MmPoint place, double arm) throws IOException {
     pen.colour(AIM_GREY);
-    pen.width(0.25);
+    pen.width(OUTLINE);
     pen.line(place.plus(new MmVector(-arm, 0)), place.plus(new MmVector(arm, 0)));
     pen.line(place.plus(new MmVector(0, -arm)), place.plus(new MmVector(0, arm)));
     pen.ring(place, CENTRE);
@@ -52,20 +52,17 @@ final class Symbols {
     pen.ring(place, radius);
   }
 
-  /** A hole with slits. */
+  /** A hole with slits, not filled, so that a round one under it still shows. */
   void broadheadHole(MmPoint place, double radius) throws IOException {
     pen.colour(Color.BLACK);
-    pen.width(2 * OUTLINE);
+    pen.width(1.7 * OUTLINE);
     for (int i = 0; i < SLITS; i++) {
       double angle = 2 * Math.PI * i / SLITS - Math.PI / 2;
       MmVector way = new MmVector(Math.cos(angle), Math.sin(angle));
       pen.line(place.plus(way.times(radius)), place.plus(way.times(SLIT * radius)));
     }
-    pen.colour(Color.WHITE);
-    pen.disc(place, radius);
-    pen.colour(Color.BLACK);
-    pen.width(2 * OUTLINE);
-    pen.ring(place, radius - OUTLINE);
+    pen.width(OUTLINE);
+    pen.ring(place, radius);
   }
 
   /** The field points' centre: a dot. */

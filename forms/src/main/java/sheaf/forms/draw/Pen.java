@@ -22,6 +22,9 @@ public final class Pen {
 
   private static final double LEADING = 1.3;
 
+  /** The space at which no line is broken. */
+  private static final char UNBROKEN = '\u00a0';
+
   private final PDPageContentStream out;
   private final Typeface typeface;
   private final double pageHeight;
@@ -196,7 +199,8 @@ public final class Pen {
     out.beginText();
     out.setFont(typeface.of(weight), (float) size);
     out.setTextMatrix(matrix);
-    out.showText(typeface.printable(text, weight));
+    // A space that only kept two words on one line is an ordinary one once it is drawn.
+    out.showText(typeface.printable(text.replace(UNBROKEN, ' '), weight));
     out.endText();
   }
 

@@ -17,6 +17,8 @@ import javax.imageio.stream.ImageOutputStream;
 public final class ScanFile {
 
   private static final String JPEG_METADATA = "javax_imageio_jpeg_image_1.0";
+  private static final String PNG_METADATA = "javax_imageio_png_1.0";
+  private static final double INCHES_PER_METRE = 1000 / 25.4;
 
   private ScanFile() {}
 
@@ -38,6 +40,39 @@ public final class ScanFile {
       if (dpi > 0) {
         state(metadata, dpi);
       }
+      writer.setOutput(out);
+      writer.write(null, new IIOImage(image, null, metadata), parameters);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    } finally {
+      writer.dispose();
+    }
+    return file.toByteArray();
+  }
+
+  /** A photo as phones write it: JPEG with Exif in place of JFIF. */
+  public static byte[] photo(BufferedImage image, int quality, int orientation) {
+    return Exif.instead(jpeg(image, quality, 0), orientation);
+  }
+
+  /** A PNG file that states its resolution. */
+  public static byte[] png(BufferedImage image, int dpi) {
+    ImageWriter writer = ImageIO.getImageWritersByFormatName("png").next();
+    ByteArrayOutputStream file = new ByteArrayOutputStream();
+    try (ImageOutputStream out = ImageIO.createImageOutputStream(file)) {
+      ImageWriteParam parameters = writer.getDefaultWriteParam();
+      parameters.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
+      parameters.setCompressionQuality(0);
+      IIOMetadata metadata =
+          writer.getDefaultImageMetadata(new ImageTypeSpecifier(image), parameters);
+      IIOMetadataNode root = new IIOMetadataNode(PNG_METADATA);
+      IIOMetadataNode physical = new IIOMetadataNode("pHYs");
+      String density = String.valueOf(Math.round(dpi * INCHES_PER_METRE));
+      physical.setAttribute("pixelsPerUnitXAxis", density);
+      physical.setAttribute("pixelsPerUnitYAxis", density);
+      physical.setAttribute("unitSpecifier", "meter");
+      root.appendChild(physical);
+      metadata.mergeTree(PNG_METADATA, root);
       writer.setOutput(out);
       writer.write(null, new IIOImage(image, null, metadata), parameters);
     } catch (IOException e) {

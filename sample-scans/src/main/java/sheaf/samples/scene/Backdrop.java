@@ -73,10 +73,11 @@ public interface Backdrop {
     Clouds grain = new Clouds(0.7, random);
     Clouds layers = new Clouds(5, random);
     Clouds wide = new Clouds(60, random);
-    Clouds shots = new Clouds(11, random);
+    Clouds shots = new Clouds(7, random);
+    Clouds ragged = new Clouds(1.5, random);
     return (x, y, rgb) -> {
       float layer = layers.at(x * 0.03, y);
-      float worn = shots.at(x, y) > 0.72f ? 0.45f : 1;
+      float worn = shots.at(x, y) + 0.05f * ragged.at(x, y) > 0.93f ? 0.4f : 1;
       set(rgb, colour, (1 + 0.25f * layer + 0.2f * grain.at(x, y) + 0.2f * wide.at(x, y)) * worn);
     };
   }

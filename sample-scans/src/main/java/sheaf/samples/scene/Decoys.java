@@ -9,11 +9,12 @@ import java.util.random.RandomGenerator;
  * @param dots where a pen rested
  * @param staples that held the sheet
  * @param rings drawn around holes
+ * @param pins in the corners, up to four
  */
-public record Decoys(int notes, int dots, int staples, int rings) {
+public record Decoys(int notes, int dots, int staples, int rings, int pins) {
 
   /** A clean sheet. */
-  public static final Decoys NONE = new Decoys(0, 0, 0, 0);
+  public static final Decoys NONE = new Decoys(0, 0, 0, 0, 0);
 
   /** Notes and pen dots on a third of the sheets each, staples on a tenth, rings on a twelfth. */
   public static Decoys draw(RandomGenerator random) {
@@ -21,6 +22,12 @@ public record Decoys(int notes, int dots, int staples, int rings) {
         random.nextInt(3) == 0 ? random.nextInt(1, 4) : 0,
         random.nextInt(3) == 0 ? random.nextInt(1, 4) : 0,
         random.nextInt(10) == 0 ? random.nextInt(1, 3) : 0,
-        random.nextInt(12) == 0 ? random.nextInt(1, 3) : 0);
+        random.nextInt(12) == 0 ? random.nextInt(1, 3) : 0,
+        0);
+  }
+
+  /** The same on a sheet that is pinned to a board. */
+  public Decoys pinned() {
+    return new Decoys(notes, dots, staples, rings, 4);
   }
 }

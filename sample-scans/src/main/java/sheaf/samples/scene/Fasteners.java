@@ -7,6 +7,7 @@ import java.awt.RadialGradientPaint;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
+import java.util.List;
 import java.util.random.RandomGenerator;
 import sheaf.core.page.MmPoint;
 import sheaf.core.page.MmVector;
@@ -38,6 +39,13 @@ final class Fasteners {
   private static void wire(Graphics2D g, MmPoint at, double dx, double dy, double width) {
     g.setStroke(new BasicStroke((float) width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
     g.draw(new Line2D.Double(at.x() - dx, at.y() - dy, at.x() + dx, at.y() + dy));
+  }
+
+  /** The colour of somebody's box of pins. */
+  static Color pinColour(RandomGenerator random) {
+    List<Color> colours =
+        List.of(new Color(200, 40, 35), new Color(40, 90, 180), new Color(225, 225, 228));
+    return colours.get(random.nextInt(colours.size()));
   }
 
   /** The round head of a pin, with its shadow. */

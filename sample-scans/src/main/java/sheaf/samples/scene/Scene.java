@@ -1,5 +1,6 @@
 package sheaf.samples.scene;
 
+import java.awt.Color;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -46,11 +47,20 @@ public record Scene(
   /** Holes nearer than this, in diameters, touch: paper between them gives way. */
   private static final double TOUCHING = 1.65;
 
+  /** From the paper's edges to a pin: outside the register marks. */
+  private static final double PIN_INSET = 4.5;
+
   /** Copies the collections. */
   public Scene {
     arrows = List.copyOf(arrows);
     // In order of the keys, so that the same pen strokes are drawn in every run.
     ticks = new TreeMap<>(ticks);
+  }
+
+  /** The same sheet with other decoys. */
+  public Scene with(Decoys others) {
+    return new Scene(
+        code, behind, behindTone, look, shaft, arrows, ticks, others, scale, seed);
   }
 
   /**
@@ -100,6 +110,16 @@ public record Scene(
     }
     for (int i = 0; i < Math.min(decoys.rings(), arrows.size()); i++) {
       writing.ring(arrows.get(i).axis());
+    }
+    pin(page, layout, random);
+  }
+
+  private void pin(Page page, Layout layout, SplittableRandom random) {
+    Color colour = Fasteners.pinColour(random);
+    for (int i = 0; i < decoys.pins(); i++) {
+      double x = i % 2 == 0 ? PIN_INSET : layout.page().right() - PIN_INSET;
+      double y = i / 2 == 0 ? PIN_INSET : layout.page().bottom() - PIN_INSET;
+      Fasteners.pin(page, new MmPoint(x, y), colour);
     }
   }
 

@@ -55,7 +55,7 @@ public final class HoleReader {
   private static final double WELL_OPEN = 0.4;
 
   private static final double NEAR = 1.0 * MM;
-  private static final double FAR = 2.6 * MM;
+  private static final double FAR = 2.4 * MM;
 
   private final Surface surface;
   private final Seeds seeds;
@@ -93,7 +93,7 @@ public final class HoleReader {
     MmRect target = layout.target().get().grow(AROUND_TARGET);
     try (Surface surface = Surface.of(sheet, layout)) {
       double noise = noise(surface.darkness(), sheet.pixels(layout.target().get()));
-      try (Seeds seeds = Seeds.find(surface, sheet.pixels(target), noise)) {
+      try (Seeds seeds = Seeds.find(surface, sheet.pixels(target), shot, noise)) {
         HoleReader reader = new HoleReader(surface, seeds, noise);
         return HoleJudge.judge(reader.circles(), layout, shot);
       }
@@ -196,9 +196,9 @@ public final class HoleReader {
 
   private RimFit.Manner manner() {
     return switch (seeds.kind()) {
-      case COLOURED -> new RimFit.Manner(0.5, NEAR, 0.12, true);
+      case COLOURED -> new RimFit.Manner(0.4, NEAR, 0.25, true);
       case DARK -> new RimFit.Manner(0.3, NEAR, 0.12, true);
-      case FAINT -> new RimFit.Manner(0.07, FAR, 0.08, false);
+      case FAINT -> new RimFit.Manner(0.15, FAR, 0.08, false);
     };
   }
 

@@ -37,7 +37,7 @@ record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoClo
   record Seed(double x, double y, double strength) {}
 
   /** Openings narrower than this are tears, slits or pen strokes, in millimetres. */
-  private static final double NARROW = 1.1;
+  private static final double NARROW = 0.8;
 
   /** Radius over which openings are gathered: that of a thin shaft, in millimetres. */
   private static final double GATHER = 2;
@@ -70,6 +70,13 @@ record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoClo
 
   private static final double COARSE = 4;
 
+  private static final double SMOOTH = 2.5;
+
+  /** What lies behind differs in tone from paper by this: perhaps, and surely. */
+  private static final double TONE_FROM = 0.025;
+
+  private static final double TONE_FULL = 0.055;
+
   /**
    * Some opening must be wider than this for the sheet to be one whose openings are dark: pens and
    * scribbles never are. In millimetres.
@@ -83,13 +90,13 @@ record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoClo
   static final int REDUCTION = 2;
 
   /** Looks for the most telling kind of opening first, and settles what print means for it. */
-  static Seeds find(Surface surface, Rect target, double noise) {
+  static Seeds find(Surface surface, Rect target, ArrowsShot shot, double noise) {
     try (Mats mats = new Mats()) {
       if (surface.backing().isPresent()) {
         // No print has the backing's colour, so print hides nothing; beside the page it is seen
         // too.
         Mat backing = reduced(surface.backing().get(), mats);
-        Seeds coloured = wide(Kind.COLOURED, backing, page(backing.size(), mats), mats);
+        Seeds coloured = wide(Kind.COLOURED, backing, page(backing.size(), mats), 1, mats);
         if (!coloured.places().isEmpty()) {
           return coloured;
         }
@@ -99,7 +106,9 @@ record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoClo
       Core.bitwise_or(surface.hidden(), surface.solid(), hidden);
       Mat darkness = reduced(surface.darkness(), mats);
       Mat free = free(reduced(hidden, mats), mats);
-      Seeds dark = wide(Kind.DARK, ramp(darkness, DARK_FROM, DARK_FULL, mats), free, mats);
+      // A scribble may have a wide spot or two; holes are as many as the arrows.
+      int least = Math.max(1, shot.all().orElse(1) / 2);
+      Seeds dark = wide(Kind.DARK, ramp(darkness, DARK_FROM, DARK_FULL, mats), free, least, mats);
       if (!dark.places().isEmpty()) {
         surface.hidePrint();
         return dark;
@@ -147,19 +156,26 @@ record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoClo
   }
 
   /** Openings too wide for a tear, a slit or a pen stroke. */
-  private static Seeds wide(Kind kind, Mat open, Mat free, Mats mats) {
+  private static Seeds wide(Kind kind, Mat open, Mat free, int least, Mats mats) {
     Mat seen = mats.mat();
     Core.multiply(open, free, seen);
     Mat bytes = mats.mat();
     seen.convertTo(bytes, CvType.CV_8U, 255);
     Mat wide = mats.mat();
     Imgproc.morphologyEx(bytes, wide, Imgproc.MORPH_OPEN, disc(SURELY_WIDE, mats));
-    boolean none = Core.minMaxLoc(wide).maxVal < 128;
+    boolean none = spots(wide, mats) < least;
     Imgproc.morphologyEx(bytes, wide, Imgproc.MORPH_OPEN, disc(NARROW, mats));
     Mat map = new Mat();
     wide.convertTo(map, CvType.CV_32F, 1.0 / 255);
     List<Seed> places = none ? List.of() : peaks(map, free, GATHER, LEAST_OPEN, mats);
     return new Seeds(kind, map, free.clone(), places);
+  }
+
+  /** How many separate places are set. */
+  private static int spots(Mat bytes, Mats mats) {
+    Mat set = mats.mat();
+    Core.compare(bytes, new Scalar(128), set, Core.CMP_GE);
+    return Imgproc.connectedComponents(set, mats.mat()) - 1;
   }
 
   /** Where paper is torn: edges of all strengths, however bright what lies behind. */
@@ -175,10 +191,20 @@ record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoClo
     Core.absdiff(fine, coarse, edges);
     double floor = Math.max(LEAST_SHADE, noise);
     Mat disturbed = ramp(edges, floor, floor + SHADED, mats);
+    Mat shaded = mats.mat();
+    Core.absdiff(coarseShade(plain, mats), new Scalar(0), shaded);
+    Core.max(disturbed, ramp(shaded, TONE_FROM, TONE_FULL, mats), disturbed);
     Mat map = new Mat();
     Core.multiply(disturbed, free, map);
     return new Seeds(
         Kind.FAINT, map, free.clone(), peaks(map, free, GATHER_RIM, LEAST_DISTURBED, mats));
+  }
+
+  /** The tone over about a millimetre, in which grain and mottle even out. */
+  private static Mat coarseShade(Mat darkness, Mats mats) {
+    Mat shade = mats.mat();
+    Imgproc.GaussianBlur(darkness, shade, new Size(0, 0), SMOOTH);
+    return shade;
   }
 
   /** 1 where nothing is hidden, else 0. */

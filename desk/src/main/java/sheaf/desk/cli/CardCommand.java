@@ -1,0 +1,130 @@
+package sheaf.desk.cli;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import sheaf.core.job.JobId;
+import sheaf.core.page.Paper;
+import sheaf.desk.home.RecordAddress;
+import sheaf.desk.home.Settings;
+import sheaf.desk.outcome.ExitStatus;
+import sheaf.desk.report.Text;
+import sheaf.forms.CardDetails;
+import sheaf.forms.CardPaper;
+import sheaf.forms.FinishedCard;
+
+/** {@code sheaf card}: the card that a customer takes home. */
+@Command(
+    name = "card",
+    header = "Print the finished card of a job as a PDF.",
+    footer = {
+      "",
+      "Examples:",
+      "  sheaf card 7G4KQ-2M8XE-0 -o card.pdf",
+      "      on half a letter page",
+      "  sheaf card 7G4KQ-2M8XE-0 --paper a4 --shop \"Bow bench\" -o card.pdf",
+      "      on A5, which is half of A4, with the shop's name",
+      "",
+      "The code on the card opens the customer's record when a record address is",
+      "set, here or as record.address= in sheaf.properties; otherwise it holds the",
+      "job id."
+    })
+final class CardCommand implements Callable<Integer> {
+
+  private final Desk desk;
+  private final Sheaf sheaf;
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(
+      paramLabel = "JOB",
+      converter = JobWord.class,
+      description = "The id printed on its papers.")
+  private JobId job;
+
+  @Option(
+      names = {"-o", "--output"},
+      paramLabel = "FILE",
+      required = true,
+      description = "The PDF to write; - for standard output.")
+  private Path output;
+
+  @Option(
+      names = "--paper",
+      paramLabel = "letter|a4",
+      converter = Choices.OfPaper.class,
+      completionCandidates = Choices.OfPaper.class,
+      description = "Half of which paper. Default: letter, or paper= in sheaf.properties.")
+  private Paper paper;
+
+  @Option(
+      names = "--shop",
+      paramLabel = "NAME",
+      description = "Who made the card. Default: what shop.name= says in sheaf.properties.")
+  private String shop;
+
+  @Option(
+      names = "--record-address",
+      paramLabel = "URL",
+      description = "Web address that the record's key is put behind.")
+  private String recordAddress;
+
+  CardCommand(Desk desk, Sheaf sheaf) {
+    this.desk = desk;
+    this.sheaf = sheaf;
+  }
+
+  @Override
+  public Integer call() {
+    Settings settings = sheaf.settings();
+    Optional<String> by = shop == null ? settings.shop() : Optional.of(checkedShop());
+    Optional<RecordAddress> address =
+        recordAddress == null ? settings.recordAddress() : Optional.of(checkedAddress());
+    Paper half = paper != null ? paper : settings.paper().orElse(Paper.LETTER);
+    StoredJob stored = StoredJob.find(job, sheaf.home(), desk.clock());
+    CardDetails details =
+        new CardDetails(
+            half == Paper.LETTER ? CardPaper.HALF_LETTER : CardPaper.A5,
+            LocalDate.now(desk.clock()),
+            by,
+            address.map(to -> to.link(stored.key())));
+    Output.write(desk.console(), output, out -> FinishedCard.write(stored.summary(), details, out));
+    say(stored, address);
+    return ExitStatus.OK.number();
+  }
+
+  private String checkedShop() {
+    try {
+      return Settings.shop(shop);
+    } catch (IllegalArgumentException e) {
+      throw new ParameterException(spec.commandLine(), "--shop " + e.getMessage(), e);
+    }
+  }
+
+  private RecordAddress checkedAddress() {
+    try {
+      return new RecordAddress(recordAddress);
+    } catch (IllegalArgumentException e) {
+      throw new ParameterException(spec.commandLine(), "--record-address " + e.getMessage(), e);
+    }
+  }
+
+  private void say(StoredJob stored, Optional<RecordAddress> address) {
+    String where = Output.name(output);
+    StringBuilder text = new StringBuilder("Card of job " + job + " written to " + where + ".");
+    if (stored.summary().asLeft().isEmpty()) {
+      text.append(" No pair sheet with both heads has been read yet; the card says so.");
+    }
+    if (address.filter(RecordAddress::isOpen).isPresent()) {
+      text.append(" Its link is a secret, and http sends it in the open: use https.");
+    }
+    Text.wrap(text.toString(), desk.console().columns()).forEach(desk.console()::say);
+  }
+}

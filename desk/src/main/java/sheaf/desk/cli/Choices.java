@@ -1,0 +1,73 @@
+package sheaf.desk.cli;
+
+import java.util.Iterator;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+import sheaf.core.layout.UnitSystem;
+import sheaf.core.layout.Variant;
+import sheaf.core.page.Paper;
+
+/** Options with a few words to choose from: what a word means, and the words for completion. */
+abstract class Choices<T> implements ITypeConverter<T>, Iterable<String> {
+
+  private final List<T> all;
+  private final Function<T, String> label;
+
+  private Choices(List<T> all, Function<T, String> label) {
+    this.all = all;
+    this.label = label;
+  }
+
+  @Override
+  public T convert(String word) {
+    return all.stream()
+        .filter(one -> label.apply(one).equals(word.toLowerCase(Locale.ROOT)))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new TypeConversionException(
+                    "'" + word + "' is none of " + String.join(", ", words())));
+  }
+
+  private List<String> words() {
+    return all.stream().map(label).toList();
+  }
+
+  @Override
+  public Iterator<String> iterator() {
+    return words().iterator();
+  }
+
+  /** What to print. */
+  static final class OfPrintable extends Choices<Printable> {
+    OfPrintable() {
+      super(List.of(Printable.values()), Printable::label);
+    }
+  }
+
+  /** How many dots a pair sheet has. */
+  static final class OfDots extends Choices<Variant> {
+    OfDots() {
+      super(
+          List.of(Variant.TWO_DOTS, Variant.SHARED_DOT),
+          variant -> variant == Variant.TWO_DOTS ? "two" : "one");
+    }
+  }
+
+  /** The paper in the printer. */
+  static final class OfPaper extends Choices<Paper> {
+    OfPaper() {
+      super(List.of(Paper.values()), Paper::label);
+    }
+  }
+
+  /** The units that a sheet asks for. */
+  static final class OfUnits extends Choices<UnitSystem> {
+    OfUnits() {
+      super(List.of(UnitSystem.values()), UnitSystem::label);
+    }
+  }
+}

@@ -1,0 +1,32 @@
+package sheaf.desk.cli;
+
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.util.Map;
+import java.util.function.Supplier;
+import sheaf.desk.home.HomeFolder;
+import sheaf.desk.intake.PageSource;
+
+/**
+ * What the commands need of the world outside.
+ *
+ * @param console where they write
+ * @param environment the process's variables
+ * @param clock the time and the date on cards
+ * @param random for the names of jobs
+ * @param reader makes a reader of pages, only when one is needed, since that takes a moment
+ */
+public record Desk(
+    Console console,
+    Map<String, String> environment,
+    Clock clock,
+    SecureRandom random,
+    Supplier<PageSource> reader) {
+
+  /** The folder of this user. */
+  HomeFolder usersHome() {
+    return HomeFolder.ofUser(
+        environment, System.getProperty("os.name"), Path.of(System.getProperty("user.home")));
+  }
+}

@@ -1,0 +1,113 @@
+package sheaf.desk.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import sheaf.core.job.JobId;
+import sheaf.core.job.SheetCode;
+import sheaf.core.reading.PageReading;
+import sheaf.core.reading.ReadingState;
+import sheaf.core.result.JobSummary;
+import sheaf.desk.file.InputFile;
+import sheaf.desk.intake.Intake;
+import sheaf.desk.json.PageJson;
+import sheaf.desk.outcome.ExitStatus;
+import sheaf.desk.outcome.Trouble;
+import sheaf.desk.report.JobReport;
+import sheaf.desk.report.PageTable;
+
+/** One run over a stack of files: each is read, filed and told of. */
+final class ReadingRun {
+
+  /** How the results are told. */
+  enum Telling {
+    /** A table and what each job came to, when all is read. */
+    FOR_PEOPLE,
+    /** A line of JSON for each page as it is read. */
+    FOR_PROGRAMS
+  }
+
+  private final Console console;
+  private final Intake intake;
+  private final Telling telling;
+  private final Progress progress;
+  private final List<Path> files;
+  private final List<PageReading> pages = new ArrayList<>();
+  private ExitStatus status = ExitStatus.OK;
+  private int done;
+
+  ReadingRun(Desk desk, Intake intake, Telling telling, List<Path> files) {
+    this.console = desk.console();
+    this.intake = intake;
+    this.telling = telling;
+    this.files = files;
+    this.progress = new Progress(console, desk.clock(), files.size());
+  }
+
+  /**
+   * Reads all files and tells what they said.
+   *
+   * @param home options that another command needs to find the same store
+   * @return how it ended
+   */
+  ExitStatus run(String home) {
+    try {
+      for (Path file : files) {
+        progress.show(done, pages.size());
+        content(file).ifPresent(bytes -> intake.take(file, bytes, this::add));
+        done++;
+      }
+    } finally {
+      // What was read before something stopped the rest is still told.
+      progress.clear();
+      if (telling == Telling.FOR_PEOPLE) {
+        console.out().print(PageTable.of(pages, console.columns()));
+      }
+    }
+    if (telling == Telling.FOR_PEOPLE) {
+      jobs().forEach(job -> tell(job, home));
+    }
+    console.flush();
+    return status;
+  }
+
+  /** The file's content; empty, and said so, when it cannot be had: the others are still read. */
+  private Optional<byte[]> content(Path file) {
+    try {
+      return Optional.of(InputFile.content(file));
+    } catch (Trouble e) {
+      progress.clear();
+      console.say("sheaf: " + e.getMessage());
+      status = status.or(e.status());
+      return Optional.empty();
+    }
+  }
+
+  private void add(PageReading page) {
+    pages.add(page);
+    status = status.or(ExitStatus.of(page.state()));
+    if (telling == Telling.FOR_PROGRAMS) {
+      progress.clear();
+      console.json(PageJson.line(page));
+    }
+    progress.show(done, pages.size());
+  }
+
+  /** The jobs whose sheets were read, in the order they turned up. */
+  private Set<JobId> jobs() {
+    Set<JobId> jobs = new LinkedHashSet<>();
+    pages.stream()
+        .filter(page -> page.state() != ReadingState.REFUSED)
+        .forEach(page -> page.sheet().map(SheetCode::job).ifPresent(jobs::add));
+    return jobs;
+  }
+
+  private void tell(JobId job, String home) {
+    JobSummary summary = JobSummary.of(job, intake.store().readings(job));
+    console.out().println();
+    console.out().print(JobReport.of(summary, home, console.columns()));
+  }
+}

@@ -1,0 +1,127 @@
+package sheaf.desk.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.HelpCommand;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.Spec;
+import sheaf.desk.home.HomeFolder;
+import sheaf.desk.home.Settings;
+
+/** The command {@code sheaf} itself: what its subcommands share. */
+@Command(
+    name = "sheaf",
+    header = "Prints the papers a bow technician works on, and reads them back.",
+    synopsisSubcommandLabel = "COMMAND",
+    commandListHeading = "%nCommands:%n",
+    footer = {
+      "",
+      "A day with it:",
+      "  sheaf print pack -o pack.pdf          print papers for a bow, at 100 %%",
+      "  sheaf read scans.pdf                  read them back, filled in and shot",
+      "  sheaf show 7G4KQ-2M8XE-0              see what a job came to",
+      "  sheaf card 7G4KQ-2M8XE-0 -o card.pdf  print the finished card",
+      "",
+      "New here? 'sheaf demo' shows all of that with sample scans.",
+      "'sheaf COMMAND --help' explains each command with examples.",
+      "",
+      "Exit status: 0 all well, 1 the machine would not do it, 2 misuse,",
+      "             3 a page needs a person's look, 4 a page was refused."
+    })
+public final class Sheaf implements Runnable {
+
+  private final Desk desk;
+
+  @Spec private CommandSpec spec;
+
+  @Option(
+      names = "--home",
+      paramLabel = "DIR",
+      scope = ScopeType.INHERIT,
+      description =
+          "Where Sheaf keeps everything. By default the user's data folder, or what SHEAF_HOME"
+              + " names.")
+  private Path home;
+
+  private Sheaf(Desk desk) {
+    this.desk = desk;
+  }
+
+  /**
+   * Runs one command.
+   *
+   * @param desk what it needs of the world outside
+   * @param args the words of the command line
+   * @return its exit status
+   */
+  public static int run(Desk desk, String... args) {
+    Sheaf sheaf = new Sheaf(desk);
+    return commandLine(sheaf).execute(args);
+  }
+
+  private static CommandLine commandLine(Sheaf sheaf) {
+    Desk desk = sheaf.desk;
+    Endings endings = new Endings(desk.console(), sheaf::home);
+    CommandLine all =
+        new CommandLine(sheaf)
+            .addSubcommand("print", new PrintCommand(desk, sheaf))
+            .addSubcommand("read", new ReadCommand(desk, sheaf))
+            .addSubcommand("show", new ShowCommand(desk, sheaf))
+            .addSubcommand("card", new CardCommand(desk, sheaf))
+            .addSubcommand("demo", new DemoCommand(desk))
+            .addSubcommand("completion", new CompletionCommand(desk))
+            .addSubcommand("help", new HelpCommand());
+    dress(all.getCommandSpec());
+    all.getSubcommands().values().forEach(command -> dress(command.getCommandSpec()));
+    return all.setOut(new PrintWriter(desk.console().out(), true))
+        .setErr(new PrintWriter(desk.console().err(), true))
+        .setUsageHelpWidth(desk.console().columns())
+        .setParameterExceptionHandler(endings)
+        .setExecutionExceptionHandler(endings);
+  }
+
+  /** What all commands have in common. */
+  private static void dress(CommandSpec command) {
+    if (!command.helpCommand()) {
+      command.mixinStandardHelpOptions(true).versionProvider(new Version());
+    }
+    command
+        .usageMessage()
+        .synopsisHeading("%nUsage: ")
+        .parameterListHeading("%n")
+        .optionListHeading("%nOptions:%n");
+  }
+
+  /** Without a command there is nothing to do. */
+  @Override
+  public void run() {
+    throw new ParameterException(
+        spec.commandLine(), "What shall it do? The commands are print, read, show, card and demo.");
+  }
+
+  /** The folder that was named, or else this user's. */
+  HomeFolder home() {
+    return home == null ? desk.usersHome() : new HomeFolder(home);
+  }
+
+  /** The words that make another command find the same folder; empty when it does so anyway. */
+  String homeWords() {
+    return home == null ? "" : homeWords(home);
+  }
+
+  /** The words that make a command look into a folder. */
+  static String homeWords(Path home) {
+    String name = home.toString();
+    return "--home " + (name.matches("[\\w./\\\\:~-]+") ? name : "'" + name + "'");
+  }
+
+  /** The shop's settings. */
+  Settings settings() {
+    return Settings.of(home().settings());
+  }
+}

@@ -1,0 +1,54 @@
+package sheaf.desk.demo;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import sheaf.core.page.MmVector;
+
+/** The demo's samples beside what they were made with, as a table. */
+public final class DemoText {
+
+  private static final String NONE = "-";
+
+  private DemoText() {}
+
+  /** A line for each sample: how it ended, the measured and the true offset, and how far off. */
+  public static String of(List<Tried> tried) {
+    int widest = tried.stream().mapToInt(one -> one.name().length()).max().orElse(0);
+    StringBuilder text =
+        new StringBuilder("Broadheads minus field points, in mm, x to the right, y down:\n");
+    text.append(row(widest, "Sample", "Ended", "Measured x, y", "True x, y", "Off"));
+    for (Tried one : tried) {
+      Optional<MmVector> measured = one.measured();
+      // Where nothing was measured, there is nothing to compare with.
+      Optional<MmVector> made = measured.flatMap(any -> one.made());
+      text.append(
+          row(
+              widest,
+              one.name(),
+              one.reading().state().label()
+                  + (one.asExpected() ? "" : ", not " + one.truth().expected()),
+              measured.map(DemoText::xy).orElse(NONE),
+              made.map(DemoText::xy).orElse(NONE),
+              made.map(truth -> off(measured.get(), truth)).orElse(NONE)));
+    }
+    return text.toString();
+  }
+
+  private static String row(
+      int widest, String name, String ended, String measured, String made, String off) {
+    return String.format(Locale.ROOT, "  %-" + widest + "s  ", name)
+        + String.format(Locale.ROOT, "%-15s  %14s  %14s  %5s", ended, measured, made, off)
+            .stripTrailing()
+        + "\n";
+  }
+
+  private static String xy(MmVector offset) {
+    return String.format(Locale.ROOT, "%.2f, %.2f", offset.dx(), offset.dy());
+  }
+
+  private static String off(MmVector measured, MmVector truth) {
+    MmVector miss = new MmVector(measured.dx() - truth.dx(), measured.dy() - truth.dy());
+    return String.format(Locale.ROOT, "%.2f", miss.length());
+  }
+}

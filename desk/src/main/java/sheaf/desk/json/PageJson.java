@@ -1,0 +1,100 @@
+package sheaf.desk.json;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.OptionalDouble;
+import sheaf.core.reading.PageReading;
+import sheaf.core.reading.PrintScale;
+import sheaf.core.reading.Reason;
+import sheaf.core.reading.ReasonCode;
+
+/**
+ * One page as one JSON object on one line.
+ *
+ * <pre>
+ * source         text: the file as it was named, with # and the page's number when it has several
+ * status         read, check or refused
+ * reasons        list of {code, message, place {x, y} where it has one}
+ * sheet          null when unknown, or {job, number, kind, variant, layout (its version), page (the
+ *                paper: letter, a4), units (in, metric)}
+ * pixelsPerMm    number or null
+ * printScale     number or null: true size over designed size, both directions taken together
+ * printScaleXY   {x, y} or null: the same across and down
+ * holes          list of {x, y, head (field, broadhead, unknown), blades, cut, aim (field,
+ *                broadhead, shared), confidence, axisError, diameter}
+ * tears          list, empty: no sheet that is printed now asks for tears
+ * fields         object: key to {text, value, unit, confidence, state (read, check, blank)};
+ *                text, value and unit are null where there is none
+ * </pre>
+ *
+ * <p>Places and lengths are millimetres on the page as designed, from its top-left corner, x to the
+ * right, y down, to 0.01 mm. Confidences run from 0 to 1.
+ */
+public final class PageJson {
+
+  private PageJson() {}
+
+  /** The page as one line, without a line end. */
+  public static String line(PageReading page) {
+    return Tree.line(tree(page));
+  }
+
+  /**
+   * Reads {@link #line} back: the same page, with its numbers as rounded there.
+   *
+   * @throws IllegalArgumentException when the text is not such a line
+   */
+  public static PageReading parse(String line) {
+    JsonNode tree = Tree.parse(line);
+    return new PageReading(
+        Tree.text(tree, "source"),
+        Tree.list(tree, "reasons", PageJson::reason),
+        Tree.optional(tree, "sheet", SheetJson::parse),
+        Tree.optionalNumber(tree, "pixelsPerMm"),
+        Tree.optional(tree, "printScaleXY", PageJson::printScale),
+        Tree.list(tree, "holes", HoleJson::parse),
+        FieldJson.parseAll(Tree.get(tree, "fields")));
+  }
+
+  static ObjectNode tree(PageReading page) {
+    ObjectNode tree = Tree.object();
+    tree.put("source", page.source());
+    tree.put("status", page.state().label());
+    ArrayNode reasons = tree.putArray("reasons");
+    page.reasons().forEach(reason -> reasons.add(tree(reason)));
+    tree.set("sheet", page.sheet().map(SheetJson::tree).orElse(null));
+    OptionalDouble resolution = page.pixelsPerMm();
+    tree.put(
+        "pixelsPerMm", resolution.isPresent() ? Round.hundredth(resolution.getAsDouble()) : null);
+    tree.put("printScale", page.printScale().map(scale -> Round.scale(scale.mean())).orElse(null));
+    tree.set("printScaleXY", page.printScale().map(PageJson::tree).orElse(null));
+    ArrayNode holes = tree.putArray("holes");
+    page.holes().forEach(hole -> holes.add(HoleJson.tree(hole)));
+    tree.putArray("tears");
+    tree.set("fields", FieldJson.tree(page.fields()));
+    return tree;
+  }
+
+  private static ObjectNode tree(Reason reason) {
+    ObjectNode tree =
+        Tree.object().put("code", reason.code().label()).put("message", reason.message());
+    reason.place().ifPresent(place -> tree.set("place", Tree.point(place)));
+    return tree;
+  }
+
+  private static Reason reason(JsonNode tree) {
+    return new Reason(
+        Tree.labelled(ReasonCode.values(), ReasonCode::label, tree, "code"),
+        Tree.text(tree, "message"),
+        Tree.optional(tree, "place", Tree::point));
+  }
+
+  private static ObjectNode tree(PrintScale scale) {
+    return Tree.object().put("x", Round.scale(scale.x())).put("y", Round.scale(scale.y()));
+  }
+
+  private static PrintScale printScale(JsonNode tree) {
+    return new PrintScale(Tree.number(tree, "x"), Tree.number(tree, "y"));
+  }
+}

@@ -1,0 +1,49 @@
+package sheaf.desk.report;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import sheaf.core.layout.Field;
+import sheaf.core.layout.Layout;
+import sheaf.core.layout.Layouts;
+import sheaf.core.layout.SheetKind;
+import sheaf.core.reading.FieldReading;
+import sheaf.core.reading.FieldReading.State;
+import sheaf.core.reading.PageReading;
+import sheaf.core.result.JobSummary;
+
+/** What was filled in on a job's bench card. */
+public final class BenchCardText {
+
+  private BenchCardText() {}
+
+  /** A line for each field that is not blank; empty when there is no bench card. */
+  public static String of(JobSummary job) {
+    StringBuilder text = new StringBuilder();
+    job.sheets().stream().flatMap(BenchCardText::lines).forEach(text::append);
+    return text.isEmpty() ? "" : "  Bench card\n" + text;
+  }
+
+  private static Stream<String> lines(PageReading page) {
+    Optional<Layout> layout =
+        page.sheet()
+            .filter(sheet -> sheet.layout().kind() == SheetKind.BENCH_CARD)
+            .flatMap(sheet -> Layouts.find(sheet.layout()));
+    List<FieldReading> filled =
+        page.fields().stream().filter(field -> field.state() != State.BLANK).toList();
+    return layout.stream()
+        .flatMap(found -> filled.stream().map(field -> line(found.field(field.key()), field)));
+  }
+
+  private static String line(Field field, FieldReading reading) {
+    return "    %-28s %s\n".formatted(field.label(), answer(reading));
+  }
+
+  private static String answer(FieldReading reading) {
+    if (reading.text().isEmpty()) {
+      return "written by hand: see the sheet";
+    }
+    String unit = reading.unit().map(u -> " " + u.symbol()).orElse("");
+    return reading.text() + unit + (reading.state() == State.CHECK ? "  (unsure)" : "");
+  }
+}

@@ -1,0 +1,48 @@
+package sheaf.desk.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import sheaf.core.layout.SheetKind;
+import sheaf.core.reading.FieldReading;
+import sheaf.core.reading.Head;
+import sheaf.core.reading.PageReading;
+import sheaf.core.reading.ReadingState;
+
+/** What was found on a page, in a few words. */
+final class Found {
+
+  private Found() {}
+
+  static String on(PageReading page) {
+    if (page.sheet().isEmpty() || page.state() == ReadingState.REFUSED) {
+      return "";
+    }
+    return page.sheet().get().layout().kind() == SheetKind.PAIR ? holes(page) : fields(page);
+  }
+
+  private static String holes(PageReading page) {
+    List<String> heads = new ArrayList<>();
+    count(page, Head.FIELD, "field", heads);
+    count(page, Head.BROADHEAD, "broadhead", heads);
+    count(page, Head.UNKNOWN, "unsure", heads);
+    String holes = heads.isEmpty() ? "no holes" : String.join(" + ", heads);
+    return holes
+        + page.field("distance").filter(f -> f.value().isPresent()).map(Found::at).orElse("");
+  }
+
+  private static void count(PageReading page, Head head, String word, List<String> heads) {
+    long holes = page.holes().stream().filter(hole -> hole.head() == head).count();
+    if (holes > 0) {
+      heads.add(holes + " " + word);
+    }
+  }
+
+  private static String at(FieldReading distance) {
+    return ", " + distance.text() + distance.unit().map(unit -> " " + unit.symbol()).orElse("");
+  }
+
+  private static String fields(PageReading page) {
+    long filled = page.fields().stream().filter(f -> f.state() != FieldReading.State.BLANK).count();
+    return filled + " of " + page.fields().size() + " fields filled";
+  }
+}

@@ -1,0 +1,138 @@
+package sheaf.desk.store;
+
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import sheaf.core.job.JobId;
+import sheaf.core.job.RecordKey;
+import sheaf.core.job.SheetCode;
+import sheaf.core.reading.PageReading;
+import sheaf.desk.json.PageJson;
+
+/**
+ * The statements behind the store.
+ *
+ * @param connection in a transaction when something is added
+ * @param now when something was added
+ * @param reader what read it
+ */
+record Shelf(Connection connection, Instant now, String reader) {
+
+  /** Notes a file, unless it is known. */
+  void original(String digest, String name, long bytes) throws SQLException {
+    insert(
+        "INSERT INTO originals (sha256, name, bytes, kept_at) VALUES (?, ?, ?, ?)"
+            + " ON CONFLICT DO NOTHING",
+        digest,
+        name,
+        bytes,
+        now.toString());
+  }
+
+  /** Opens a job, unless it is known. */
+  void job(JobId job, Supplier<RecordKey> key) throws SQLException {
+    insert(
+        "INSERT INTO jobs (id, record_key, opened_at) VALUES (?, ?, ?)"
+            + " ON CONFLICT (id) DO NOTHING",
+        job.text(),
+        key.get().text(),
+        now.toString());
+  }
+
+  /** Adds a page's reading; false when the last one of that page said the same. */
+  boolean reading(String digest, int number, PageReading page) throws SQLException {
+    insert(
+        "INSERT INTO pages (original, number) VALUES (?, ?) ON CONFLICT DO NOTHING",
+        digest,
+        number);
+    String line = PageJson.line(page);
+    Optional<PageReading> last = last(digest, number);
+    if (last.isPresent() && sameButForTheName(last.get(), PageJson.parse(line))) {
+      return false;
+    }
+    insert(
+        "INSERT INTO readings (page, job, made_at, made_by, reading)"
+            + " SELECT id, ?, ?, ?, ? FROM pages WHERE original = ? AND number = ?",
+        page.sheet().map(SheetCode::job).map(JobId::text).orElse(null),
+        now.toString(),
+        reader,
+        line,
+        digest,
+        number);
+    return true;
+  }
+
+  private static boolean sameButForTheName(PageReading one, PageReading other) {
+    return one.equals(other.from(one.source()));
+  }
+
+  private Optional<PageReading> last(String digest, int number) throws SQLException {
+    return pages(
+            connection,
+            "SELECT reading FROM readings JOIN pages ON pages.id = page"
+                + " WHERE original = ? AND number = ? ORDER BY readings.id DESC LIMIT 1",
+            digest,
+            number)
+        .stream()
+        .findFirst();
+  }
+
+  /** The last reading of every page that names a job, in the order they were made. */
+  static List<PageReading> readings(Connection connection, JobId job) throws SQLException {
+    return pages(
+        connection,
+        "SELECT reading FROM readings AS mine WHERE job = ? AND NOT EXISTS"
+            + " (SELECT 1 FROM readings WHERE page = mine.page AND id > mine.id) ORDER BY id",
+        job.text());
+  }
+
+  /** The secret of a job. */
+  static Optional<RecordKey> recordKey(Connection connection, JobId job) throws SQLException {
+    try (PreparedStatement statement =
+        prepare(connection, "SELECT record_key FROM jobs WHERE id = ?", job.text())) {
+      ResultSet row = statement.executeQuery();
+      return row.next() ? Optional.of(new RecordKey(row.getString(1))) : Optional.empty();
+    }
+  }
+
+  private static List<PageReading> pages(Connection connection, String sql, Object... values)
+      throws SQLException {
+    List<PageReading> pages = new ArrayList<>();
+    try (PreparedStatement statement = prepare(connection, sql, values)) {
+      ResultSet row = statement.executeQuery();
+      while (row.next()) {
+        pages.add(parse(row.getString(1)));
+      }
+    }
+    return pages;
+  }
+
+  private static PageReading parse(String line) throws SQLException {
+    try {
+      return PageJson.parse(line);
+    } catch (IllegalArgumentException e) {
+      throw new SQLException("a reading in it is of another version (" + e.getMessage() + ")", e);
+    }
+  }
+
+  private void insert(String sql, Object... values) throws SQLException {
+    try (PreparedStatement statement = prepare(connection, sql, values)) {
+      statement.executeUpdate();
+    }
+  }
+
+  private static PreparedStatement prepare(Connection connection, String sql, Object... values)
+      throws SQLException {
+    PreparedStatement statement = connection.prepareStatement(sql);
+    for (int i = 0; i < values.length; i++) {
+      statement.setObject(i + 1, values[i]);
+    }
+    return statement;
+  }
+}

@@ -1,0 +1,147 @@
+package sheaf.desk.store;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import sheaf.core.job.JobId;
+import sheaf.core.job.RecordKey;
+import sheaf.core.reading.PageReading;
+import sheaf.desk.home.HomeFolder;
+
+/**
+ * Everything that was ever read.
+ *
+ * <p>Readings are only ever added: a page that reads differently later, by a better version, gets
+ * another reading, and the last one counts. A job begins with the first of its sheets that is read.
+ *
+ * <p>Several processes may use one store at a time. What a method did is on the disk when it
+ * returns; when it throws, nothing has changed. Every method throws {@link
+ * sheaf.desk.outcome.Trouble} when the disk or the database would not do it. Not for several
+ * threads.
+ */
+public final class Store implements AutoCloseable {
+
+  /** What became of a file that was to be kept. */
+  public enum Filing {
+    /** It was not kept, as no page of it names a job. */
+    NOT_KEPT,
+    /** At least one page said something that was not known of it. */
+    NEW,
+    /** All of this had been read before. */
+    KNOWN
+  }
+
+  private final Path file;
+  private final Originals originals;
+  private final Connection connection;
+  private final Clock clock;
+  private final SecureRandom random = new SecureRandom();
+
+  private Store(HomeFolder home, Connection connection, Clock clock) {
+    this.file = home.database();
+    this.originals = new Originals(home.originals());
+    this.connection = connection;
+    this.clock = clock;
+  }
+
+  /** Opens the store in a folder; makes the folder and the store first when there is none. */
+  public static Store open(HomeFolder home, Clock clock) {
+    home.create();
+    return new Store(home, Database.open(home.database()), clock);
+  }
+
+  /** Opens the store in a folder; empty, and nothing is made, when there is none. */
+  public static Optional<Store> openExisting(HomeFolder home, Clock clock) {
+    return Files.exists(home.database())
+        ? Optional.of(new Store(home, Database.openExisting(home.database()), clock))
+        : Optional.empty();
+  }
+
+  /**
+   * Keeps a file and what its pages said.
+   *
+   * @param name the file's name, without folders
+   * @param content the file, byte for byte
+   * @param pages what was read, one for each page, in order
+   * @param reader what read them: a version
+   */
+  public Filing file(String name, byte[] content, List<PageReading> pages, String reader) {
+    if (pages.stream().allMatch(page -> page.sheet().isEmpty())) {
+      return Filing.NOT_KEPT;
+    }
+    String digest = Originals.digest(content);
+    originals.keep(digest, content);
+    return transaction(
+        () -> {
+          Shelf shelf = new Shelf(connection, clock.instant(), reader);
+          shelf.original(digest, name, content.length);
+          boolean changed = false;
+          for (int i = 0; i < pages.size(); i++) {
+            String source = pages.size() == 1 ? name : name + "#" + (i + 1);
+            PageReading page = pages.get(i).from(source);
+            if (page.sheet().isPresent()) {
+              shelf.job(page.sheet().get().job(), () -> RecordKey.random(random));
+            }
+            changed |= shelf.reading(digest, i + 1, page);
+          }
+          return changed ? Filing.NEW : Filing.KNOWN;
+        });
+  }
+
+  /** The last reading of every page that names a job, in the order they were made. */
+  public List<PageReading> readings(JobId job) {
+    return query(() -> Shelf.readings(connection, job));
+  }
+
+  /** The secret that opens a job's record; empty when no sheet of the job was read yet. */
+  public Optional<RecordKey> recordKey(JobId job) {
+    return query(() -> Shelf.recordKey(connection, job));
+  }
+
+  @Override
+  public void close() {
+    query(
+        () -> {
+          connection.close();
+          return true;
+        });
+  }
+
+  /** Some SQL. */
+  @FunctionalInterface
+  private interface Work<T> {
+    T run() throws SQLException;
+  }
+
+  private <T> T query(Work<T> work) {
+    try {
+      return work.run();
+    } catch (SQLException e) {
+      throw Database.trouble(file, e);
+    }
+  }
+
+  private <T> T transaction(Work<T> work) {
+    return query(
+        () -> {
+          connection.setAutoCommit(false);
+          boolean done = false;
+          try {
+            T result = work.run();
+            connection.commit();
+            done = true;
+            return result;
+          } finally {
+            if (!done) {
+              connection.rollback();
+            }
+            connection.setAutoCommit(true);
+          }
+        });
+  }
+}

@@ -1,0 +1,207 @@
+package sheaf.desk.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.time.Clock;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.CopyOnWriteArrayList;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import sheaf.core.reading.PageReading;
+import sheaf.core.reading.ReasonCode;
+import sheaf.core.result.JobSummary;
+import sheaf.desk.Pages;
+import sheaf.desk.home.HomeFolder;
+import sheaf.desk.store.Store.Filing;
+
+class StoreTest {
+
+  private static final byte[] SCAN = "a scan".getBytes(StandardCharsets.UTF_8);
+  private static final byte[] OTHER_SCAN = "another scan".getBytes(StandardCharsets.UTF_8);
+  private static final PageReading PAIR = Pages.pair(Pages.JOB, 2, 30, 12);
+  private static final String READER = "0.1.0";
+
+  @TempDir Path folder;
+  private HomeFolder home;
+  private Store store;
+
+  @BeforeEach
+  void open() {
+    home = new HomeFolder(folder.resolve("home"));
+    store = Store.open(home, Clock.systemUTC());
+  }
+
+  @AfterEach
+  void close() {
+    store.close();
+  }
+
+  @Test
+  void readingsComeBackAfterTheStoreWasClosed() {
+    assertThat(store.file("pair.jpg", SCAN, List.of(PAIR), READER)).isEqualTo(Filing.NEW);
+    store.close();
+    open();
+    assertThat(store.readings(Pages.JOB)).containsExactly(PAIR);
+    assertThat(store.readings(Pages.OTHER_JOB)).isEmpty();
+  }
+
+  @Test
+  void fileIsKeptByteForByteUnderItsDigest() {
+    store.file("pair.jpg", SCAN, List.of(PAIR), READER);
+    // printf 'a scan' | sha256sum
+    String rest = "26f4973a4d80adb3d956673807597303a694d5124d9c2298b1fa2811810f";
+    assertThat(home.originals().resolve("5b").resolve("b6").resolve(rest)).hasBinaryContent(SCAN);
+  }
+
+  @Test
+  void fileThatNamesNoJobIsNotKept() {
+    assertThat(store.file("bad.jpg", SCAN, List.of(Pages.refused()), READER))
+        .isEqualTo(Filing.NOT_KEPT);
+    assertThat(home.originals()).doesNotExist();
+  }
+
+  @Test
+  void refusedPageIsKeptBesideOneThatNamesAJob() {
+    store.file("stack.pdf", SCAN, List.of(Pages.refused(), PAIR), READER);
+    assertThat(store.readings(Pages.JOB)).containsExactly(PAIR.from("stack.pdf#2"));
+    assertThat(count("readings")).isEqualTo(2);
+  }
+
+  @Test
+  void readingTheSameAgainChangesNothing() {
+    store.file("pair.jpg", SCAN, List.of(PAIR), READER);
+    var key = store.recordKey(Pages.JOB);
+    assertThat(store.file("copy of pair.jpg", SCAN, List.of(PAIR), "0.2.0"))
+        .isEqualTo(Filing.KNOWN);
+    assertThat(count("readings")).isOne();
+    assertThat(count("originals")).isOne();
+    assertThat(store.recordKey(Pages.JOB)).isEqualTo(key);
+  }
+
+  @Test
+  void betterReadingOfAPageIsAddedAndCounts() {
+    PageReading doubted = Pages.doubted(PAIR, ReasonCode.HEAD_UNSURE, "Look.");
+    store.file("pair.jpg", SCAN, List.of(doubted), READER);
+    assertThat(store.file("pair.jpg", SCAN, List.of(PAIR), "0.2.0")).isEqualTo(Filing.NEW);
+    assertThat(store.readings(Pages.JOB)).containsExactly(PAIR);
+    assertThat(count("readings")).isEqualTo(2);
+  }
+
+  @Test
+  void laterScanOfASheetCounts() {
+    PageReading better = Pages.pair(Pages.JOB, 2, 31, 13);
+    store.file("first.jpg", SCAN, List.of(PAIR), READER);
+    store.file("second.jpg", OTHER_SCAN, List.of(better), READER);
+    assertThat(JobSummary.of(Pages.JOB, store.readings(Pages.JOB)).sheets())
+        .containsExactly(better.from("second.jpg"));
+  }
+
+  @Test
+  void pageThatNowNamesAnotherJobLeavesTheFirst() {
+    store.file("pair.jpg", SCAN, List.of(PAIR), READER);
+    PageReading moved = Pages.pair(Pages.OTHER_JOB, 2, 30, 12);
+    store.file("pair.jpg", SCAN, List.of(moved), "0.2.0");
+    assertThat(store.readings(Pages.JOB)).isEmpty();
+    assertThat(store.readings(Pages.OTHER_JOB)).hasSize(1);
+  }
+
+  @Test
+  void everyJobHasASecretOfItsOwn() {
+    store.file("a.pdf", SCAN, List.of(PAIR, Pages.pair(Pages.OTHER_JOB, 1, 0, 0)), READER);
+    var key = store.recordKey(Pages.JOB).orElseThrow();
+    assertThat(key).isNotEqualTo(store.recordKey(Pages.OTHER_JOB).orElseThrow());
+    // 128 bits are asked for; 32 symbols of 5 bits are 160.
+    assertThat(key.text()).hasSize(32).doesNotContain(Pages.JOB.text());
+    assertThat(key.toString()).doesNotContain(key.text());
+  }
+
+  @Test
+  void nothingIsEverTakenBack() {
+    store.file("pair.jpg", SCAN, List.of(PAIR), READER);
+    for (String sql :
+        List.of(
+            "DELETE FROM readings",
+            "UPDATE readings SET reading = ''",
+            "DELETE FROM originals",
+            "UPDATE originals SET name = ''")) {
+      assertThatThrownBy(() -> execute(sql))
+          .isInstanceOf(SQLException.class)
+          .hasMessageContaining("only ever added to");
+    }
+  }
+
+  @Test
+  void failureMidwayChangesNothing() throws Exception {
+    execute(
+        "CREATE TRIGGER t BEFORE INSERT ON readings WHEN (SELECT count(*) FROM readings) = 1"
+            + " BEGIN SELECT RAISE(ABORT, 'x'); END");
+    PageReading other = Pages.pair(Pages.OTHER_JOB, 1, 0, 0);
+    assertThatThrownBy(() -> store.file("a.pdf", SCAN, List.of(PAIR, other), READER))
+        .hasMessageContaining("cannot be used");
+    for (String table : List.of("originals", "jobs", "pages", "readings")) {
+      assertThat(count(table)).as(table).isZero();
+    }
+    execute("DROP TRIGGER t");
+    assertThat(store.file("a.pdf", SCAN, List.of(PAIR, other), READER)).isEqualTo(Filing.NEW);
+  }
+
+  @Test
+  void twoStoresWriteAtOnce() throws Exception {
+    Set<Thread> desks = new HashSet<>();
+    List<String> faults = new CopyOnWriteArrayList<>();
+    for (int desk = 0; desk < 4; desk++) {
+      int first = desk * 20;
+      Thread thread = new Thread(() -> fileTwenty(first));
+      thread.setUncaughtExceptionHandler((t, e) -> faults.add(e.toString()));
+      thread.start();
+      desks.add(thread);
+    }
+    for (Thread desk : desks) {
+      desk.join();
+    }
+    assertThat(faults).isEmpty();
+    assertThat(store.readings(Pages.JOB)).hasSize(80);
+  }
+
+  private void fileTwenty(int first) {
+    for (int i = first; i < first + 20; i++) {
+      // A store each time, as each command opens its own.
+      try (Store desk = Store.open(home, Clock.systemUTC())) {
+        byte[] scan = ("scan " + i).getBytes(StandardCharsets.UTF_8);
+        desk.file("scan.jpg", scan, List.of(Pages.pair(Pages.JOB, i + 1, i, 0)), READER);
+      }
+    }
+  }
+
+  private int count(String table) {
+    try (Connection connection = connect();
+        Statement statement = connection.createStatement();
+        var row = statement.executeQuery("SELECT count(*) FROM " + table)) {
+      return row.getInt(1);
+    } catch (SQLException e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  private void execute(String sql) throws SQLException {
+    try (Connection connection = connect();
+        Statement statement = connection.createStatement()) {
+      statement.execute(sql);
+    }
+  }
+
+  private Connection connect() throws SQLException {
+    return DriverManager.getConnection("jdbc:sqlite:" + home.database());
+  }
+}
