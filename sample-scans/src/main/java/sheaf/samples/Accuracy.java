@@ -37,7 +37,8 @@ public final class Accuracy {
     PrintStream out =
         new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
     if (arguments.length < 2 || arguments.length % 2 != 0) {
-      out.println("usage: Accuracy FIRST-SEED LAST-SEED [--of flatbed|photo] [--threads N] [--dump DIR]");
+      out.println(
+          "usage: Accuracy FIRST-SEED LAST-SEED [--of flatbed|photo] [--threads N] [--dump DIR]");
       return;
     }
     long first = Long.parseLong(arguments[0]);
@@ -66,7 +67,8 @@ public final class Accuracy {
     return Optional.empty();
   }
 
-  private static void dump(long first, long last, LongFunction<Sample> maker, Path folder) throws IOException {
+  private static void dump(long first, long last, LongFunction<Sample> maker, Path folder)
+      throws IOException {
     for (long seed = first; seed <= last; seed++) {
       Sample sample = maker.apply(seed);
       Files.write(folder.resolve("seed-" + seed + ".jpg"), sample.file());
@@ -75,8 +77,7 @@ public final class Accuracy {
   }
 
   /** Makes, reads and scores the sheet of every seed. */
-  public static List<Score> measure(
-      long first, long last, int threads, LongFunction<Sample> maker)
+  public static List<Score> measure(long first, long last, int threads, LongFunction<Sample> maker)
       throws ExecutionException, InterruptedException {
     SheetReader reader = new SheetReader();
     ExecutorService workers = Executors.newFixedThreadPool(threads);

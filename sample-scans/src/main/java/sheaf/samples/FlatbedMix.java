@@ -1,31 +1,11 @@
 package sheaf.samples;
 
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.SplittableRandom;
-import sheaf.core.job.JobId;
-import sheaf.core.job.SheetCode;
-import sheaf.core.layout.Aim;
-import sheaf.core.layout.AimDot;
-import sheaf.core.layout.Field;
-import sheaf.core.layout.Layout;
-import sheaf.core.layout.Layouts;
-import sheaf.core.layout.UnitSystem;
-import sheaf.core.layout.Variant;
-import sheaf.core.page.MmPoint;
-import sheaf.core.page.MmRect;
-import sheaf.core.page.Paper;
-import sheaf.core.reading.Head;
 import sheaf.core.reading.PrintScale;
 import sheaf.samples.scan.FlatbedScan;
 import sheaf.samples.scan.ScanFile;
-import sheaf.samples.scene.Arrow;
 import sheaf.samples.scene.Behind;
-import sheaf.samples.scene.Decoys;
-import sheaf.samples.scene.PaperLook;
 import sheaf.samples.scene.Scene;
 
 /**

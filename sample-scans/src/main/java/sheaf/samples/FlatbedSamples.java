@@ -1,33 +1,18 @@
 package sheaf.samples;
 
-import java.awt.Color;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.SplittableRandom;
-import java.util.TreeMap;
-import java.util.function.Supplier;
-import java.util.random.RandomGenerator;
-import java.util.stream.Stream;
-import sheaf.core.job.JobId;
 import sheaf.core.job.SheetCode;
-import sheaf.core.layout.Layout;
-import sheaf.core.layout.Layouts;
-import sheaf.core.layout.UnitSystem;
 import sheaf.core.layout.Variant;
 import sheaf.core.page.MmVector;
 import sheaf.core.page.Paper;
 import sheaf.core.reading.Head;
 import sheaf.core.reading.PrintScale;
 import sheaf.samples.scan.FlatbedScan;
-import sheaf.samples.scan.Lighting;
-import sheaf.samples.scan.PhonePhoto;
-import sheaf.samples.scan.Pose;
 import sheaf.samples.scan.ScanFile;
 import sheaf.samples.scene.Arrow;
 import sheaf.samples.scene.Behind;
 import sheaf.samples.scene.Decoys;
-import sheaf.samples.scene.PaperLook;
 import sheaf.samples.scene.Scene;
 
 /** Flatbed scans, each of a difficulty of its own. */
@@ -43,7 +28,8 @@ final class FlatbedSamples {
             22,
             Volley.fieldPoints(3, Studio.AT_DOT, 14),
             Volley.broadheads(3, 2, 34, new MmVector(-18, -20), 14));
-    Scene scene = Studio.scene(code, Behind.WHITE, Studio.SMOOTH, arrows, Studio.ticks("30", 3, 3), 202);
+    Scene scene =
+        Studio.scene(code, Behind.WHITE, Studio.SMOOTH, arrows, Studio.ticks("30", 3, 3), 202);
     FlatbedScan scanner =
         new FlatbedScan(150, false, 1, -2.1, scene.scale(), 0.45, 0.18, 1, 0.0004, 8, 202);
     Scene.Ready ready = scene.make(Studio.PIXELS_PER_MM);
@@ -63,7 +49,12 @@ final class FlatbedSamples {
     arrows.add(beside(arrows.get(0), new MmVector(6.9, 4.1)));
     arrows.add(beside(arrows.get(2), new MmVector(-5.2, 7.4)));
     return Studio.flatbed(
-        Studio.scene(code, Behind.BLACK, Studio.CREAM, arrows, Studio.ticks("18", 3, 3), 302), 200, true, 3, 1.1, "read");
+        Studio.scene(code, Behind.BLACK, Studio.CREAM, arrows, Studio.ticks("18", 3, 3), 302),
+        200,
+        true,
+        3,
+        1.1,
+        "read");
   }
 
   private static Arrow beside(Arrow arrow, MmVector apart) {
@@ -79,7 +70,8 @@ final class FlatbedSamples {
             42,
             Volley.fieldPoints(3, Studio.AT_DOT, 10),
             Volley.broadheads(3, 2, 38, new MmVector(8, 19), 12));
-    Scene whole = Studio.scene(code, Behind.BLACK, Studio.CREAM, arrows, Studio.ticks("30", 3, 3), 402);
+    Scene whole =
+        Studio.scene(code, Behind.BLACK, Studio.CREAM, arrows, Studio.ticks("30", 3, 3), 402);
     Scene small =
         new Scene(
             code,
@@ -124,6 +116,11 @@ final class FlatbedSamples {
     Arrow first = arrows.get(0);
     arrows.set(0, new Arrow(first.axis(), Head.BROADHEAD, 3, 31, first.aim()));
     return Studio.flatbed(
-        Studio.scene(code, Behind.BLACK, Studio.PLAIN, arrows, Studio.ticks("20", 3, 3), 802), 200, false, 0, 1.9, "check");
+        Studio.scene(code, Behind.BLACK, Studio.PLAIN, arrows, Studio.ticks("20", 3, 3), 802),
+        200,
+        false,
+        0,
+        1.9,
+        "check");
   }
 }

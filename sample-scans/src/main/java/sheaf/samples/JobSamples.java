@@ -1,38 +1,19 @@
 package sheaf.samples;
 
-import java.awt.Color;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.SplittableRandom;
 import java.util.TreeMap;
-import java.util.function.Supplier;
-import java.util.random.RandomGenerator;
-import java.util.stream.Stream;
-import sheaf.core.job.JobId;
 import sheaf.core.job.SheetCode;
-import sheaf.core.layout.Layout;
-import sheaf.core.layout.Layouts;
-import sheaf.core.layout.UnitSystem;
 import sheaf.core.layout.Variant;
 import sheaf.core.page.MmVector;
 import sheaf.core.page.Paper;
-import sheaf.core.reading.Head;
-import sheaf.core.reading.PrintScale;
-import sheaf.samples.scan.FlatbedScan;
-import sheaf.samples.scan.Lighting;
-import sheaf.samples.scan.PhonePhoto;
-import sheaf.samples.scan.Pose;
-import sheaf.samples.scan.ScanFile;
 import sheaf.samples.scene.Arrow;
 import sheaf.samples.scene.Behind;
-import sheaf.samples.scene.Decoys;
-import sheaf.samples.scene.PaperLook;
 import sheaf.samples.scene.Scene;
 
 /**
- * One job's papers: its bench card, two pair sheets on the way, and the pair sheet with which it was
- * done.
+ * One job's papers: its bench card, two pair sheets on the way, and the pair sheet with which it
+ * was done.
  */
 final class JobSamples {
 
@@ -48,7 +29,13 @@ final class JobSamples {
     ticks.put("cam_stops_found", "top");
     ticks.put("cam_stops_left", "both");
     Scene scene =
-        Studio.scene(Studio.code(1, 1, Variant.FRONT, Paper.LETTER), Behind.WHITE, Studio.PLAIN, List.of(), ticks, 101);
+        Studio.scene(
+            Studio.code(1, 1, Variant.FRONT, Paper.LETTER),
+            Behind.WHITE,
+            Studio.PLAIN,
+            List.of(),
+            ticks,
+            101);
     return Studio.flatbed(scene, 150, true, 0, 0.8, "read");
   }
 
@@ -81,7 +68,12 @@ final class JobSamples {
     ticks.put("changed", "rest");
     ticks.put("changed_way", "left");
     return Studio.flatbed(
-        Studio.scene(code, Behind.BLACK, Studio.BENT, arrows, ticks, 103), 200, false, 2, 2.3, "read");
+        Studio.scene(code, Behind.BLACK, Studio.BENT, arrows, ticks, 103),
+        200,
+        false,
+        2,
+        2.3,
+        "read");
   }
 
   static Sample lastPair() {
@@ -96,6 +88,11 @@ final class JobSamples {
     ticks.put("changed", "rest");
     ticks.put("changed_way", "left");
     return Studio.flatbed(
-        Studio.scene(code, Behind.BACKING, Studio.PLAIN, arrows, ticks, 104), 200, true, 0, 0.5, "read");
+        Studio.scene(code, Behind.BACKING, Studio.PLAIN, arrows, ticks, 104),
+        200,
+        true,
+        0,
+        0.5,
+        "read");
   }
 }

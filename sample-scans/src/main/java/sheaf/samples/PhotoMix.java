@@ -1,34 +1,13 @@
 package sheaf.samples;
 
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.SplittableRandom;
-import sheaf.core.job.JobId;
-import sheaf.core.job.SheetCode;
-import sheaf.core.layout.Aim;
-import sheaf.core.layout.AimDot;
-import sheaf.core.layout.Field;
-import sheaf.core.layout.Layout;
-import sheaf.core.layout.Layouts;
-import sheaf.core.layout.UnitSystem;
-import sheaf.core.layout.Variant;
-import sheaf.core.page.MmPoint;
-import sheaf.core.page.MmRect;
-import sheaf.core.page.Paper;
-import sheaf.core.reading.Head;
 import sheaf.core.reading.PrintScale;
-import sheaf.samples.scan.FlatbedScan;
 import sheaf.samples.scan.Lighting;
 import sheaf.samples.scan.PhonePhoto;
 import sheaf.samples.scan.Pose;
 import sheaf.samples.scan.ScanFile;
-import sheaf.samples.scene.Arrow;
 import sheaf.samples.scene.Behind;
-import sheaf.samples.scene.Decoys;
-import sheaf.samples.scene.PaperLook;
 import sheaf.samples.scene.Scene;
 
 /**
@@ -61,8 +40,7 @@ public final class PhotoMix {
     PhonePhoto camera = camera(scene.scale(), random);
     Scene.Ready ready = scene.make(FINE);
     byte[] file =
-        ScanFile.photo(
-            camera.take(ready.page(), ready.backdrop()), QUALITY, camera.orientation());
+        ScanFile.photo(camera.take(ready.page(), ready.backdrop()), QUALITY, camera.orientation());
     return new Sample(file, scene.truth(ready.shots(), 0, true, false, "read"));
   }
 

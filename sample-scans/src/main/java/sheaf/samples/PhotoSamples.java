@@ -1,33 +1,15 @@
 package sheaf.samples;
 
-import java.awt.Color;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.SplittableRandom;
-import java.util.TreeMap;
-import java.util.function.Supplier;
-import java.util.random.RandomGenerator;
-import java.util.stream.Stream;
-import sheaf.core.job.JobId;
 import sheaf.core.job.SheetCode;
-import sheaf.core.layout.Layout;
-import sheaf.core.layout.Layouts;
-import sheaf.core.layout.UnitSystem;
 import sheaf.core.layout.Variant;
 import sheaf.core.page.MmVector;
 import sheaf.core.page.Paper;
-import sheaf.core.reading.Head;
-import sheaf.core.reading.PrintScale;
-import sheaf.samples.scan.FlatbedScan;
 import sheaf.samples.scan.Lighting;
-import sheaf.samples.scan.PhonePhoto;
 import sheaf.samples.scan.Pose;
-import sheaf.samples.scan.ScanFile;
 import sheaf.samples.scene.Arrow;
 import sheaf.samples.scene.Behind;
 import sheaf.samples.scene.Decoys;
-import sheaf.samples.scene.PaperLook;
 import sheaf.samples.scene.Scene;
 
 /** Phone photos. */

@@ -20,8 +20,6 @@ import sheaf.core.page.MmRect;
 import sheaf.core.page.Paper;
 import sheaf.core.reading.Head;
 import sheaf.core.reading.PrintScale;
-import sheaf.samples.scan.FlatbedScan;
-import sheaf.samples.scan.ScanFile;
 import sheaf.samples.scene.Arrow;
 import sheaf.samples.scene.Behind;
 import sheaf.samples.scene.Decoys;
@@ -174,5 +172,4 @@ final class SceneMix {
     }
     return ticks;
   }
-
 }

@@ -1,12 +1,10 @@
 package sheaf.samples;
 
 import java.awt.Color;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
-import java.util.function.Supplier;
 import java.util.random.RandomGenerator;
 import java.util.stream.Stream;
 import sheaf.core.job.JobId;
@@ -17,7 +15,6 @@ import sheaf.core.layout.UnitSystem;
 import sheaf.core.layout.Variant;
 import sheaf.core.page.MmVector;
 import sheaf.core.page.Paper;
-import sheaf.core.reading.Head;
 import sheaf.core.reading.PrintScale;
 import sheaf.samples.scan.FlatbedScan;
 import sheaf.samples.scan.Lighting;
@@ -108,14 +105,12 @@ final class Studio {
   static Sample photo(Scene scene, PhonePhoto camera, int quality, String expected) {
     Scene.Ready ready = scene.make(PIXELS_PER_MM);
     byte[] file =
-        ScanFile.photo(
-            camera.take(ready.page(), ready.backdrop()), quality, camera.orientation());
+        ScanFile.photo(camera.take(ready.page(), ready.backdrop()), quality, camera.orientation());
     return new Sample(file, scene.truth(ready.shots(), 0, true, false, expected));
   }
 
   /** A phone of eight megapixels. */
-  static PhonePhoto camera(
-      int orientation, Pose pose, Lighting lighting, double bulge, long seed) {
+  static PhonePhoto camera(int orientation, Pose pose, Lighting lighting, double bulge, long seed) {
     boolean sideways = orientation == 6 || orientation == 8;
     return new PhonePhoto(
         sideways ? 3264 : 2448,

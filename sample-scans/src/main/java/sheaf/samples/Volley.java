@@ -40,8 +40,7 @@ record Volley(Head head, int count, int blades, double cut, MmVector off, double
     while (true) {
       List<MmVector> ways = new ArrayList<>();
       for (int i = 0; i < count; i++) {
-        ways.add(
-            new MmVector(random.nextGaussian() * spread, random.nextGaussian() * spread));
+        ways.add(new MmVector(random.nextGaussian() * spread, random.nextGaussian() * spread));
       }
       List<MmPoint> places = centred(ways, dot.centre().plus(off));
       if (apart(places)) {

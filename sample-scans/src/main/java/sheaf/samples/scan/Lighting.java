@@ -68,10 +68,7 @@ public record Lighting(
 
   private double covered(double x, double y, Clouds edge) {
     double into =
-        x * Math.cos(shadowAngle)
-            + y * Math.sin(shadowAngle)
-            - shadowFrom
-            + 8 * edge.at(x, y);
+        x * Math.cos(shadowAngle) + y * Math.sin(shadowAngle) - shadowFrom + 8 * edge.at(x, y);
     double t = Math.max(0, Math.min(1, 0.5 + into / (2 * penumbra)));
     return t * t * (3 - 2 * t);
   }

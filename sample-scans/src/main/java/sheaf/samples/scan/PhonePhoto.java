@@ -63,8 +63,7 @@ public record PhonePhoto(
     for (int i = 0; i < POINTS; i++) {
       double share = (i + 0.5) / POINTS;
       double moved = motion * (share - 0.5);
-      points[i] =
-          new double[] {share + moved * Math.cos(angle), share + moved * Math.sin(angle)};
+      points[i] = new double[] {share + moved * Math.cos(angle), share + moved * Math.sin(angle)};
     }
     return points;
   }
@@ -144,11 +143,6 @@ public record PhonePhoto(
           default -> throw new IllegalArgumentException("not a turn: " + orientation);
         };
     return new Pose(
-        pose.tilt(),
-        pose.toward(),
-        pose.roll() + turn,
-        pose.fill(),
-        pose.aimX(),
-        pose.aimY());
+        pose.tilt(), pose.toward(), pose.roll() + turn, pose.fill(), pose.aimX(), pose.aimY());
   }
 }

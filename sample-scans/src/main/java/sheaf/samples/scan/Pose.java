@@ -11,8 +11,7 @@ package sheaf.samples.scan;
  * @param aimX millimetres from the sheet's middle to where the camera looks, to the right
  * @param aimY the same, down
  */
-public record Pose(
-    double tilt, double toward, double roll, double fill, double aimX, double aimY) {
+public record Pose(double tilt, double toward, double roll, double fill, double aimX, double aimY) {
 
   /** Nearest and farthest distance that is tried, in millimetres. */
   private static final double NEAREST = 80;

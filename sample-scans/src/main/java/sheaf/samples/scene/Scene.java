@@ -59,8 +59,7 @@ public record Scene(
 
   /** The same sheet with other decoys. */
   public Scene with(Decoys others) {
-    return new Scene(
-        code, behind, behindTone, look, shaft, arrows, ticks, others, scale, seed);
+    return new Scene(code, behind, behindTone, look, shaft, arrows, ticks, others, scale, seed);
   }
 
   /**

@@ -20,10 +20,10 @@ record HeadShape(int blades, double slits, double reach) {
   static final double SHORTEST = 1.5 * MM;
 
   /** Tears of a field point that happen to lie like blades run this far on average, at most. */
-  private static final double FIELD = 3;
+  static final double FIELD = 3;
 
   /** The shortest slits, of a 20 mm cut on a thick shaft, run about this far. */
-  private static final double BROADHEAD = 4.5;
+  static final double BROADHEAD = 4.5;
 
   /** Blades stand at equal angles to within this, the tracer's own error included. */
   private static final double UNEVEN = Math.toRadians(25);

@@ -47,8 +47,20 @@ final class HoleJudge {
     this.shot = shot;
   }
 
-  static HoleReader.Holes judge(List<FoundHole> found, Layout layout, ArrowsShot shot) {
+  /**
+   * Judges what was found.
+   *
+   * @param slitsShow whether the picture can show slits at all
+   */
+  static HoleReader.Holes judge(
+      List<FoundHole> found, Layout layout, ArrowsShot shot, boolean slitsShow) {
     HoleJudge judge = new HoleJudge(layout, shot);
+    if (!slitsShow && !found.isEmpty()) {
+      judge.doubts.add(
+          Reason.of(
+              ReasonCode.HEAD_UNSURE,
+              "Slits hardly show in this picture: lay the backing behind the sheet, or scan at 200 dpi or more."));
+    }
     List<FoundHole> chosen = judge.choose(found);
     Map<FoundHole, Head> heads = judge.heads(chosen);
     chosen.stream()
@@ -108,7 +120,7 @@ final class HoleJudge {
     }
     double last = longest.get(broadheads - 1).shape().slits();
     double next = longest.get(broadheads).shape().slits();
-    return last - next >= CLEARLY_LONGER;
+    return last - next >= CLEARLY_LONGER && last >= HeadShape.FIELD && next <= HeadShape.BROADHEAD;
   }
 
   private void add(FoundHole found, Head shape) {

@@ -54,6 +54,9 @@ public final class HoleReader {
   /** A hole that is open by this share of its disc, or more, is as open as torn holes get. */
   private static final double WELL_OPEN = 0.4;
 
+  /** Pixels a millimetre (about 190 dpi) below which a hairline in front of white is lost. */
+  private static final double SHOWS_HAIRLINES = 7.5;
+
   private static final double NEAR = 1.0 * MM;
   private static final double FAR = 2.4 * MM;
 
@@ -95,9 +98,14 @@ public final class HoleReader {
       double noise = noise(surface.darkness(), sheet.pixels(layout.target().get()));
       try (Seeds seeds = Seeds.find(surface, sheet.pixels(target), shot, noise)) {
         HoleReader reader = new HoleReader(surface, seeds, noise);
-        return HoleJudge.judge(reader.circles(), layout, shot);
+        return HoleJudge.judge(reader.circles(), layout, shot, reader.showsSlits(sheet));
       }
     }
+  }
+
+  /** Whether slits can be seen at all: in front of white they are hairlines of faint shading. */
+  private boolean showsSlits(FlatSheet sheet) {
+    return seeds.kind() != Seeds.Kind.FAINT || sheet.sourcePixelsPerMm() >= SHOWS_HAIRLINES;
   }
 
   /** Unevenness of plain paper over a few pixels, as a share of its tone. */
@@ -231,7 +239,7 @@ public final class HoleReader {
         new SlitTracer(
             Grid.around(surface.darkness(), circle.x(), circle.y(), reach),
             Grid.around(surface.hidden(), circle.x(), circle.y(), reach),
-            seeds.kind() == Seeds.Kind.FAINT ? Math.max(0.02, 2.5 * noise) : 0.08);
+            seeds.kind() == Seeds.Kind.FAINT ? Math.max(0.03, 3 * noise) : 0.08);
     return new FoundHole(
         circle,
         candidate.evidence(),

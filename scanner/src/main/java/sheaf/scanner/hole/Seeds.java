@@ -119,6 +119,7 @@ record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoClo
   }
 
   private static Seeds faint(Surface surface, Rect target, double noise, Mats mats) {
+    surface.hideWriting();
     surface.subtractPrint();
     Mat free = free(reduced(surface.hidden(), mats), mats);
     // Shading is everywhere near print and paper edges, so it is sought on the target alone.

@@ -41,6 +41,12 @@ record Surface(Mat darkness, Optional<Mat> backing, Mat hidden, Mat solid)
   /** From here on it is backing; red pen reaches 0.35, printed backing 0.5 to 0.75. */
   private static final double BACKING_FULL = 0.45;
 
+  /** Darker than the shadow inside a hole in front of something white. */
+  private static final double INK = 0.42;
+
+  /** Ink's blurred edge is hidden too: a disc of this many pixels. */
+  private static final int INK_AROUND = 9;
+
   static Surface of(FlatSheet sheet, Layout layout) {
     KnownInk known = KnownInk.of(layout, sheet.grey().size());
     return new Surface(
@@ -53,6 +59,21 @@ record Surface(Mat darkness, Optional<Mat> backing, Mat hidden, Mat solid)
   /** Hides thick print as well: what is seen through a hole is as dark as print. */
   void hidePrint() {
     Core.bitwise_or(hidden, solid, hidden);
+  }
+
+  /** Hides what is darker than any shading: where nothing dark lies behind, that is a pen's ink. */
+  void hideWriting() {
+    try (Mats mats = new Mats()) {
+      Mat ink = mats.mat();
+      Core.compare(darkness, new Scalar(INK), ink, Core.CMP_GT);
+      Size around = new Size(INK_AROUND, INK_AROUND);
+      Mat disc = mats.own(Imgproc.getStructuringElement(Imgproc.MORPH_ELLIPSE, around));
+      Imgproc.dilate(ink, ink, disc);
+      Mat paper = mats.mat();
+      Core.bitwise_not(solid, paper);
+      Core.bitwise_and(ink, paper, ink);
+      Core.bitwise_or(hidden, ink, hidden);
+    }
   }
 
   /** Takes the print's own tone out of the darkness, so that a hole through print stands out. */
