@@ -9,14 +9,37 @@ import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.properties.HasName;
 import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.core.importer.Location;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.junit.LocationProvider;
 import com.tngtech.archunit.lang.ArchRule;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import sheaf.core.layout.Layout;
+import sheaf.desk.outcome.ExitStatus;
+import sheaf.forms.Pack;
+import sheaf.samples.CommittedSamples;
+import sheaf.scanner.SheetReader;
 
 /** Which part may know which. The test stands here because only this module sees all others. */
-@AnalyzeClasses(packages = "sheaf", importOptions = ImportOption.DoNotIncludeTests.class)
+@AnalyzeClasses(
+    locations = ArchitectureTest.Modules.class,
+    importOptions = ImportOption.DoNotIncludeTests.class)
 class ArchitectureTest {
+
+  /** Where our own classes are; looking for them among all libraries would take long. */
+  static final class Modules implements LocationProvider {
+    @Override
+    public Set<Location> get(Class<?> testClass) {
+      return Stream.of(
+              Layout.class, Pack.class, SheetReader.class, CommittedSamples.class, ExitStatus.class)
+          .map(one -> Location.of(one.getProtectionDomain().getCodeSource().getLocation()))
+          .collect(Collectors.toSet());
+    }
+  }
 
   /** Copies OpenCV's native libraries into a cache, since the system loads them from files only. */
   private static final String NATIVE_LIBRARIES = "sheaf.scanner.opencv.NativeLibraries";

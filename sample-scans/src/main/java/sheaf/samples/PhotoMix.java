@@ -15,7 +15,7 @@ import sheaf.samples.scene.Scene;
  *
  * <p>8 to 12 megapixels; up to 30 degrees of tilt; upright, on its side or upside down, half of
  * them by the file's stated orientation; on foam, wood, backing or black; uneven light, a third
- * with a shadow's edge; the paper stands off the board by up to 5 mm.
+ * with a shadow's edge; the paper stands off the board by up to 4 mm.
  */
 public final class PhotoMix {
 
@@ -64,7 +64,7 @@ public final class PhotoMix {
         orientation,
         pose,
         random.nextDouble(-0.03, 0.03),
-        random.nextInt(3) == 0 ? 0 : random.nextDouble(0.5, 5),
+        random.nextInt(3) == 0 ? 0 : random.nextDouble(0.5, 4),
         Lighting.draw(random),
         scale,
         random.nextDouble(0.5, 1.1),

@@ -72,7 +72,7 @@ final class DemoCommand implements Callable<Integer> {
     int width = desk.console().columns();
     return PageTable.of(result.tried().stream().map(Tried::reading).toList(), width)
         + "\n"
-        + DemoText.of(result.tried())
+        + DemoText.of(result.tried(), width)
         + "\n"
         + result.job().map(job -> JobReport.of(job, home(folder), width) + "\n").orElse("")
         + files(folder, result)

@@ -114,7 +114,7 @@ final class PrintCommand implements Callable<Integer> {
     UnitSystem in = units != null ? units : settings.units().orElse(UnitSystem.INCHES);
     if (what == Printable.BACKING) {
       Output.write(desk.console(), output, out -> Backing.write(onto, copies, out));
-      say(Text.count(copies, "page"), onto);
+      say("for a colour printer", onto);
     } else {
       printSheets(onto, in);
     }

@@ -51,10 +51,10 @@ final class ShowCommand implements Callable<Integer> {
       console.json(JobJson.line(summary));
     } else {
       int width = console.columns();
-      console.out().print(PageTable.of(summary.sheets(), width));
-      console.out().println();
+      String benchCard = BenchCardText.of(summary);
+      console.out().println(PageTable.of(summary.sheets(), width));
+      console.out().print(benchCard.isEmpty() ? "" : benchCard + "\n");
       console.out().print(JobReport.of(summary, sheaf.homeWords(), width));
-      console.out().print(BenchCardText.of(summary));
     }
     console.flush();
     return ExitStatus.OK.number();

@@ -4,17 +4,27 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import sheaf.core.page.MmVector;
+import sheaf.desk.report.Text;
 
 /** The demo's samples beside what they were made with, as a table. */
 public final class DemoText {
 
   private static final String NONE = "-";
 
+  /** What all columns but the name's take, in characters. */
+  private static final int FIGURES = 58;
+
   private DemoText() {}
 
-  /** A line for each sample: how it ended, the measured and the true offset, and how far off. */
-  public static String of(List<Tried> tried) {
-    int widest = tried.stream().mapToInt(one -> one.name().length()).max().orElse(0);
+  /**
+   * A line for each sample: how it ended, the measured and the true offset, and how far off.
+   *
+   * @param tried in order
+   * @param width of a line, in characters
+   */
+  public static String of(List<Tried> tried, int width) {
+    int longest = tried.stream().mapToInt(one -> one.name().length()).max().orElse(0);
+    int widest = Math.min(longest, width - FIGURES);
     StringBuilder text =
         new StringBuilder("Broadheads minus field points, in mm, x to the right, y down:\n");
     text.append(row(widest, "Sample", "Ended", "Measured x, y", "True x, y", "Off"));
@@ -25,7 +35,7 @@ public final class DemoText {
       text.append(
           row(
               widest,
-              one.name(),
+              Text.elide(one.name(), widest),
               one.reading().state().label()
                   + (one.asExpected() ? "" : ", not " + one.truth().expected()),
               measured.map(DemoText::xy).orElse(NONE),

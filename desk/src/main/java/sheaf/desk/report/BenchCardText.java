@@ -3,7 +3,6 @@ package sheaf.desk.report;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import sheaf.core.layout.Field;
 import sheaf.core.layout.Layout;
 import sheaf.core.layout.Layouts;
 import sheaf.core.layout.SheetKind;
@@ -17,14 +16,23 @@ public final class BenchCardText {
 
   private BenchCardText() {}
 
+  /** What a field is called, and what was written there. */
+  private record Line(String label, String answer) {}
+
   /** A line for each field that is not blank; empty when there is no bench card. */
   public static String of(JobSummary job) {
+    List<Line> lines = job.sheets().stream().flatMap(BenchCardText::lines).toList();
+    int widest = lines.stream().mapToInt(line -> line.label().length()).max().orElse(0);
     StringBuilder text = new StringBuilder();
-    job.sheets().stream().flatMap(BenchCardText::lines).forEach(text::append);
-    return text.isEmpty() ? "" : "  Bench card\n" + text;
+    for (Line line : lines) {
+      String gap = " ".repeat(widest - line.label().length());
+      text.append("  ").append(line.label()).append(gap).append("  ");
+      text.append(line.answer()).append("\n");
+    }
+    return text.isEmpty() ? "" : "Bench card\n" + text;
   }
 
-  private static Stream<String> lines(PageReading page) {
+  private static Stream<Line> lines(PageReading page) {
     Optional<Layout> layout =
         page.sheet()
             .filter(sheet -> sheet.layout().kind() == SheetKind.BENCH_CARD)
@@ -32,11 +40,10 @@ public final class BenchCardText {
     List<FieldReading> filled =
         page.fields().stream().filter(field -> field.state() != State.BLANK).toList();
     return layout.stream()
-        .flatMap(found -> filled.stream().map(field -> line(found.field(field.key()), field)));
-  }
-
-  private static String line(Field field, FieldReading reading) {
-    return "    %-28s %s\n".formatted(field.label(), answer(reading));
+        .flatMap(
+            found ->
+                filled.stream()
+                    .map(field -> new Line(found.field(field.key()).label(), answer(field))));
   }
 
   private static String answer(FieldReading reading) {

@@ -13,21 +13,26 @@ final class Found {
 
   private Found() {}
 
-  static String on(PageReading page) {
+  /**
+   * In words that fit a room, if there are such; the job's report tells the distance again.
+   *
+   * @param room in characters
+   */
+  static String on(PageReading page, int room) {
     if (page.sheet().isEmpty() || page.state() == ReadingState.REFUSED) {
       return "";
     }
-    return page.sheet().get().layout().kind() == SheetKind.PAIR ? holes(page) : fields(page);
+    return page.sheet().get().layout().kind() == SheetKind.PAIR ? holes(page, room) : fields(page);
   }
 
-  private static String holes(PageReading page) {
+  private static String holes(PageReading page, int room) {
     List<String> heads = new ArrayList<>();
     count(page, Head.FIELD, "field", heads);
     count(page, Head.BROADHEAD, "broadhead", heads);
     count(page, Head.UNKNOWN, "unsure", heads);
     String holes = heads.isEmpty() ? "no holes" : String.join(" + ", heads);
-    return holes
-        + page.field("distance").filter(f -> f.value().isPresent()).map(Found::at).orElse("");
+    String at = page.field("distance").filter(f -> f.value().isPresent()).map(Found::at).orElse("");
+    return holes.length() + at.length() <= room ? holes + at : holes;
   }
 
   private static void count(PageReading page, Head head, String word, List<String> heads) {

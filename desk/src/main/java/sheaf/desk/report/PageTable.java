@@ -81,7 +81,8 @@ public final class PageTable {
   }
 
   private String page(PageReading page) {
-    StringBuilder text = new StringBuilder(line(Row.of(page), Found.on(page)));
+    int room = width - source - state - job - sheet - 4 * GAP.length();
+    StringBuilder text = new StringBuilder(line(Row.of(page), Found.on(page, room)));
     reasons(page)
         .forEach(
             (message, places) ->

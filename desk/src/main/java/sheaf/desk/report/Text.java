@@ -58,7 +58,7 @@ public final class Text {
   }
 
   /** Shortens a text in its middle, where the names of many scans are alike. */
-  static String elide(String text, int width) {
+  public static String elide(String text, int width) {
     if (text.length() <= width) {
       return text;
     }

@@ -56,10 +56,10 @@ class JobReportTest {
     assertThat(BenchCardText.of(JobSummary.of(Pages.JOB, cards())))
         .isEqualTo(
             """
-              Bench card
-                limbs                        sound
-                hand                         right
-                Draw length (ATA) as left    written by hand: see the sheet
+            Bench card
+              limbs                      sound
+              hand                       right
+              Draw length (ATA) as left  written by hand: see the sheet
             """);
   }
 

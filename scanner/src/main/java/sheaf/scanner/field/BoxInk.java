@@ -5,6 +5,8 @@ import org.opencv.core.CvType;
 import org.opencv.core.Mat;
 import org.opencv.core.Rect;
 import org.opencv.core.Scalar;
+import org.opencv.core.Size;
+import org.opencv.imgproc.Imgproc;
 import sheaf.core.page.MmRect;
 import sheaf.scanner.opencv.Mats;
 import sheaf.scanner.sheet.FlatSheet;
@@ -27,21 +29,52 @@ final class BoxInk {
   /** Darker than paper by this counts as full ink: pencil and a thin pen at 150 dpi reach it. */
   private static final double FULL = 0.45;
 
+  /** A box filled all over is darker than any shadow by this, and surely by that. */
+  private static final double SOLID = 0.5;
+
+  private static final double SOLID_FULL = 0.65;
+
+  /** Wider than the widest stroke of a pen, in millimetres. */
+  private static final double STROKE = 2.5;
+
   private BoxInk() {}
 
   /** Share of the box's inside that is ink, 0 to 1; lighter ink counts in part. */
   static double share(FlatSheet sheet, MmRect box) {
-    double paper = paper(sheet.grey(), sheet.pixels(box.grow(AROUND)));
+    Rect around = sheet.pixels(box.grow(AROUND));
+    double paper = paper(sheet.grey(), around);
     try (Mats mats = new Mats()) {
-      Mat inside = mats.own(sheet.grey().submat(sheet.pixels(box.grow(-INSIDE))));
+      Mat crop = mats.own(sheet.grey().submat(around));
       Mat ink = mats.mat();
-      // From darkness 0 at SHADING to 1 at FULL.
-      double gain = 1 / (FULL - SHADING);
-      inside.convertTo(ink, CvType.CV_32F, -gain / paper, (1 - SHADING) * gain);
-      Core.max(ink, new Scalar(0), ink);
-      Core.min(ink, new Scalar(1), ink);
-      return Core.mean(ink).val[0];
+      Core.max(strokes(crop, mats), ramp(crop, paper, SOLID, SOLID_FULL, mats), ink);
+      Rect inside = sheet.pixels(box.grow(-INSIDE));
+      Rect within = new Rect(inside.x - around.x, inside.y - around.y, inside.width, inside.height);
+      return Core.mean(mats.own(ink.submat(within))).val[0];
     }
+  }
+
+  /**
+   * Lines narrower than a pen's widest stroke, darker than the paper beside them; the edge of a
+   * shadow is none, since a closing (Serra 1982) leaves a straight edge as it is.
+   */
+  private static Mat strokes(Mat crop, Mats mats) {
+    Mat closed = mats.mat();
+    int size = (int) (STROKE * FlatSheet.PIXELS_PER_MM) | 1;
+    Mat square = mats.own(Imgproc.getStructuringElement(Imgproc.MORPH_RECT, new Size(size, size)));
+    Imgproc.morphologyEx(crop, closed, Imgproc.MORPH_CLOSE, square);
+    Mat bright = mats.mat();
+    Core.divide(crop, closed, bright, 1, CvType.CV_32F);
+    return ramp(bright, 1, SHADING, FULL, mats);
+  }
+
+  /** From darkness 0 at {@code from} to 1 at {@code full}, as shares of the paper's tone. */
+  private static Mat ramp(Mat bright, double paper, double from, double full, Mats mats) {
+    double gain = 1 / (full - from);
+    Mat ramp = mats.mat();
+    bright.convertTo(ramp, CvType.CV_32F, -gain / paper, (1 - from) * gain);
+    Core.max(ramp, new Scalar(0), ramp);
+    Core.min(ramp, new Scalar(1), ramp);
+    return ramp;
   }
 
   private static double paper(Mat grey, Rect around) {

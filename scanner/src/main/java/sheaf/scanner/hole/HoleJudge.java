@@ -23,7 +23,10 @@ final class HoleJudge {
   static final double CLEAR_RIM = 0.45;
 
   /** With less evidence it is no hole. */
-  static final double POSSIBLE = 0.25;
+  static final double POSSIBLE = 0.1;
+
+  /** With less than this its centre is not to be relied on; measured on made scans. */
+  private static final double CLEAR = 0.42;
 
   /** With this much it is one, whatever is ticked. */
   private static final double SURE = 0.45;
@@ -55,7 +58,8 @@ final class HoleJudge {
   static HoleReader.Holes judge(
       List<FoundHole> found, Layout layout, ArrowsShot shot, boolean slitsShow) {
     HoleJudge judge = new HoleJudge(layout, shot);
-    if (!slitsShow && !found.isEmpty()) {
+    boolean shared = layout.dots().stream().anyMatch(dot -> dot.aim() == Aim.SHARED);
+    if (!slitsShow && shared && !found.isEmpty()) {
       judge.doubts.add(
           Reason.of(
               ReasonCode.HEAD_UNSURE,
@@ -126,6 +130,12 @@ final class HoleJudge {
   private void add(FoundHole found, Head shape) {
     Circle circle = found.circle();
     MmPoint axis = place(found);
+    if (found.evidence() < CLEAR) {
+      doubt(
+          ReasonCode.CENTRE_UNSURE,
+          "Little of this hole's rim is seen: is its centre right?",
+          axis);
+    }
     AimDot dot = nearest(axis);
     Head head = head(shape, dot, axis);
     boolean broadhead = head == Head.BROADHEAD;

@@ -46,7 +46,7 @@ public final class HoleReader {
   private static final double AROUND_TARGET = 4;
 
   /** Share of the shaft's disc that must be open: torn holes keep at least a third. */
-  private static final double LEAST_SHARE = 0.16;
+  private static final double LEAST_SHARE = 0.1;
 
   /** Share of a disc that must be free of print to judge the shaft's size by it. */
   private static final double MOSTLY = 0.85;

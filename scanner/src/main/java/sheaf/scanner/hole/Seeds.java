@@ -158,14 +158,17 @@ record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoClo
 
   /** Openings too wide for a tear, a slit or a pen stroke. */
   private static Seeds wide(Kind kind, Mat open, Mat free, int least, Mats mats) {
-    Mat seen = mats.mat();
-    Core.multiply(open, free, seen);
     Mat bytes = mats.mat();
-    seen.convertTo(bytes, CvType.CV_8U, 255);
+    open.convertTo(bytes, CvType.CV_8U, 255);
+    Mat freeBytes = mats.mat();
+    free.convertTo(freeBytes, CvType.CV_8U);
+    // Print is taken out only afterwards: it would cut a hole that lies on it into narrow parts.
     Mat wide = mats.mat();
     Imgproc.morphologyEx(bytes, wide, Imgproc.MORPH_OPEN, disc(SURELY_WIDE, mats));
+    Core.multiply(wide, freeBytes, wide);
     boolean none = spots(wide, mats) < least;
     Imgproc.morphologyEx(bytes, wide, Imgproc.MORPH_OPEN, disc(NARROW, mats));
+    Core.multiply(wide, freeBytes, wide);
     Mat map = new Mat();
     wide.convertTo(map, CvType.CV_32F, 1.0 / 255);
     List<Seed> places = none ? List.of() : peaks(map, free, GATHER, LEAST_OPEN, mats);
