@@ -44,7 +44,7 @@ public record JobId(String text) {
     return canonical(typed.replaceAll("[-\\s]", "")).map(JobId::new);
   }
 
-  /** The id in groups for reading out: {@code 7G4KQ-2M8XD-3}. */
+  /** The id in groups for reading out: {@code 7G4KQ-2M8XE-0}. */
   public String spoken() {
     return text.substring(0, GROUP)
         + "-"

@@ -9,7 +9,7 @@ import sheaf.core.layout.LayoutId;
  * What the codes printed on a sheet say: which job, which sheet of it, and how it is laid out.
  *
  * <p>As text: job id, sheet number, layout, and a check character over all before it (ISO/IEC 7064
- * MOD 37-36), separated by dots, for example {@code 7G4KQ2M8XD3.4.P2LI1.C}. Nothing personal.
+ * MOD 37-36), separated by dots, for example {@code 7G4KQ2M8XE0.4.P2LI1.C}. Nothing personal.
  *
  * @param job the job
  * @param number the sheet's number within the job, 1 to 999

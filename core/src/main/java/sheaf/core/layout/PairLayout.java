@@ -36,12 +36,14 @@ final class PairLayout {
   private static final double WORD_PITCH = 20.4;
 
   private static final double RING_RADIUS = 14;
-  private static final double RING_WIDTH = 1.5;
-  private static final double SPOT_RADIUS = 2;
+  private static final double RING_WIDTH = 1.2;
+  private static final double SPOT_RADIUS = 1.3;
   private static final double SPOKE = 6;
 
-  /** From a dot's centre up to the middle of its caption, clear of the spokes. */
-  private static final double CAPTION_ABOVE = 26;
+  /**
+   * From the target's edge to the middle of a caption: far from the dots, where few arrows land.
+   */
+  private static final double CAPTION_INSIDE = 6;
 
   private PairLayout() {}
 
@@ -69,22 +71,23 @@ final class PairLayout {
 
   private static List<AimDot> dots(Variant variant, MmRect target, Drawing drawing) {
     List<AimDot> dots = new ArrayList<>();
+    double top = target.y() + CAPTION_INSIDE;
     if (variant == Variant.SHARED_DOT) {
       dots.add(dot(Aim.SHARED, target.centre(), drawing));
-      caption(drawing, "FIELD POINTS AND BROADHEADS", target.centre());
+      caption(drawing, "FIELD POINTS AND BROADHEADS", target.centre().x(), top);
       return dots;
     }
     MmPoint field = within(target, 0.29, 0.33);
     MmPoint broadhead = within(target, 0.71, 0.70);
     dots.add(dot(Aim.FIELD, field, drawing));
     dots.add(dot(Aim.BROADHEAD, broadhead, drawing));
-    caption(drawing, "FIELD POINTS", field);
-    caption(drawing, "BROADHEADS", broadhead);
+    caption(drawing, "FIELD POINTS", field.x(), top);
+    caption(drawing, "BROADHEADS", broadhead.x(), target.bottom() - CAPTION_INSIDE);
     return dots;
   }
 
-  private static void caption(Drawing drawing, String text, MmPoint dot) {
-    SheetFrame.caption(drawing, text, new MmPoint(dot.x(), dot.y() - CAPTION_ABOVE), 90);
+  private static void caption(Drawing drawing, String text, double x, double y) {
+    SheetFrame.caption(drawing, text, new MmPoint(x, y), 90);
   }
 
   private static MmPoint within(MmRect rect, double across, double down) {

@@ -12,10 +12,9 @@ import org.junit.jupiter.api.Test;
 import sheaf.core.page.MmPoint;
 
 /**
- * The maker's holes are held to what is known of shot paper: the opening covers 35 to 80 % of the
- * shaft's disc, and its centroid lies off the axis by a median 5 % and a 95th percentile 12 % of
- * the shaft's diameter. Source of these figures: measurements that the project was given,
- * unpublished.
+ * The maker's holes are held to the figures that the reader is designed for: the opening covers 35
+ * to 80 % of the shaft's disc, and its centroid lies off the axis by a median 5 % and a 95th
+ * percentile 12 % of the shaft's diameter. There is no published source for them.
  */
 class TornHoleTest {
 

@@ -16,7 +16,7 @@ class TruthFileTest {
 
   private static Truth truth(List<Shot> shots, Optional<MmVector> offset) {
     return new Truth(
-        "7G4KQ2M8XD3.4.P2LI1.C",
+        "7G4KQ2M8XE0.4.P2LI1.C",
         "backing",
         240,
         true,

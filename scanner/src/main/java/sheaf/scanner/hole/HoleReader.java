@@ -57,8 +57,14 @@ public final class HoleReader {
   /** Pixels a millimetre (about 190 dpi) below which a hairline in front of white is lost. */
   private static final double SHOWS_HAIRLINES = 7.5;
 
+  /** Where openings are faint: what a disc that is all unlike paper is worth beside a whole rim. */
+  private static final double INSIDE_WORTH = 0.6;
+
   private static final double NEAR = 1.0 * MM;
   private static final double FAR = 2.4 * MM;
+
+  /** For the shaft's size the rim alone counts: a small disc is always the most unlike paper. */
+  private static final RimFit.Manner RIM_ALONE = new RimFit.Manner(0.15, FAR, 0.08, false, 0);
 
   private final Surface surface;
   private final Seeds seeds;
@@ -140,7 +146,7 @@ public final class HoleReader {
     for (Seeds.Seed seed : seeds.places()) {
       Opening opening = Opening.near(seeds, seed.x(), seed.y(), usual * 1.15);
       if (seeds.kind() == Seeds.Kind.FAINT || opening.share() >= LEAST_SHARE) {
-        Circle circle = fit(opening, usual - RADIUS_LEEWAY, usual + RADIUS_LEEWAY);
+        Circle circle = fit(opening, manner(), usual - RADIUS_LEEWAY, usual + RADIUS_LEEWAY);
         candidates.add(new Candidate(circle, evidence(circle, opening)));
       }
     }
@@ -153,7 +159,7 @@ public final class HoleReader {
   /** Where openings are plain to see, their size counts as much as their rim. */
   private double evidence(Circle circle, Opening opening) {
     return seeds.kind() == Seeds.Kind.FAINT
-        ? circle.score()
+        ? circle.score() / (1 + INSIDE_WORTH / 2)
         : (Math.max(0, circle.score()) + Math.min(1, opening.share() / WELL_OPEN)) / 2;
   }
 
@@ -165,7 +171,9 @@ public final class HoleReader {
     List<Double> radii;
     if (seeds.kind() == Seeds.Kind.FAINT) {
       List<Circle> circles =
-          openings.stream().map(opening -> fit(opening, LEAST_RADIUS, MOST_RADIUS)).toList();
+          openings.stream()
+              .map(opening -> fit(opening, RIM_ALONE, LEAST_RADIUS, MOST_RADIUS))
+              .toList();
       radii =
           distinct(circles.stream().map(c -> new Candidate(c, c.score())).toList()).stream()
               .filter(candidate -> candidate.evidence() >= HoleJudge.CLEAR_RIM)
@@ -185,10 +193,9 @@ public final class HoleReader {
             Math.max(LEAST_RADIUS, Math.min(MOST_RADIUS, sorted.get(sorted.size() / 2))));
   }
 
-  private Circle fit(Opening opening, double least, double most) {
+  private Circle fit(Opening opening, RimFit.Manner manner, double least, double most) {
     double x = opening.x();
     double y = opening.y();
-    RimFit.Manner manner = manner();
     double around = manner.reach() + most + 2 * MM;
     boolean coloured = seeds.kind() == Seeds.Kind.COLOURED;
     Mat tone = coloured ? surface.backing().orElseThrow() : surface.darkness();
@@ -204,9 +211,9 @@ public final class HoleReader {
 
   private RimFit.Manner manner() {
     return switch (seeds.kind()) {
-      case COLOURED -> new RimFit.Manner(0.4, NEAR, 0.25, true);
-      case DARK -> new RimFit.Manner(0.3, NEAR, 0.12, true);
-      case FAINT -> new RimFit.Manner(0.15, FAR, 0.08, false);
+      case COLOURED -> new RimFit.Manner(0.4, NEAR, 0.25, true, 0);
+      case DARK -> new RimFit.Manner(0.3, NEAR, 0.12, true, 0);
+      case FAINT -> new RimFit.Manner(0.18, FAR, 0.08, false, INSIDE_WORTH);
     };
   }
 

@@ -25,7 +25,7 @@ import sheaf.scanner.sheet.FlatSheet;
 record KnownInk(Mat hidden, Mat solid) implements AutoCloseable {
 
   /** Print may lie this far off its place, in millimetres: geometry, toner spread, blur. */
-  private static final double SPREAD = 0.35;
+  private static final double SPREAD = 0.25;
 
   /** Pens overshoot the boxes they write in by this much, in millimetres. */
   private static final double OVERSHOOT = 1.5;

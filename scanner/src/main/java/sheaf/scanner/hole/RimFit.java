@@ -27,6 +27,9 @@ final class RimFit {
   /** What a ring of openings all around the circle costs. */
   private static final double OUTSIDE_COST = 1;
 
+  /** What differs from paper by this share of its tone is something else, where all is faint. */
+  private static final double DIFFERENT = 0.05;
+
   /** Share of the angles that must be free of print for a rim to be judged at all. */
   private static final double LEAST_FREE = 0.45;
 
@@ -47,8 +50,10 @@ final class RimFit {
    * @param reach how far from the opening's middle the axis may lie, in pixels
    * @param offCost what lying that far off costs
    * @param darkInside whether only edges count whose inner side is the darker one
+   * @param insideWorth what a disc that differs from paper all over is worth
    */
-  record Manner(double fullEdge, double reach, double offCost, boolean darkInside) {}
+  record Manner(
+      double fullEdge, double reach, double offCost, boolean darkInside, double insideWorth) {}
 
   private final Grid tone;
   private final Grid known;
@@ -108,9 +113,13 @@ final class RimFit {
     int[] free = new int[most - least + 1];
     double[] edges = new double[most + WANDER - from + 1];
     double[] open = new double[most + OUTSIDE_TO + 1];
+    double[] inside = new double[most - least + 1];
     for (int a = 0; a < ANGLES; a++) {
       profile(x, y, a, from, edges);
       openness(x, y, a, open);
+      if (manner.insideWorth() > 0) {
+        addInside(x, y, a, inside);
+      }
       for (int i = 0; i < rim.length; i++) {
         double strongest = strongest(edges, i);
         if (strongest >= 0) {
@@ -124,7 +133,10 @@ final class RimFit {
     double off = Math.hypot(x - middleX, y - middleY) / manner.reach();
     for (int i = 0; i < rim.length; i++) {
       double judged = Math.max(free[i], LEAST_FREE * ANGLES);
-      double score = (rim[i] - OUTSIDE_COST * outside[i]) / judged - manner.offCost() * off * off;
+      double score =
+          (rim[i] - OUTSIDE_COST * outside[i]) / judged
+              - manner.offCost() * off * off
+              + manner.insideWorth() * inside[i] / ANGLES;
       if (score > best.score()) {
         best = new Circle(x, y, least + i, score);
       }
@@ -154,6 +166,25 @@ final class RimFit {
       double py = y + radius * SINES[a];
       open[radius] =
           known.at(px, py) > 0 ? 0 : Math.min(1, Math.abs(tone.at(px, py)) / manner.fullEdge());
+    }
+  }
+
+  /**
+   * Adds how much of a ray up to each radius differs from paper, areas farther out counting more.
+   */
+  private void addInside(double x, double y, int a, double[] inside) {
+    double differs = 0;
+    double area = 0;
+    for (int radius = 1; radius <= most; radius++) {
+      double px = x + radius * COSINES[a];
+      double py = y + radius * SINES[a];
+      if (known.at(px, py) <= 0) {
+        differs += radius * Math.min(1, Math.abs(tone.at(px, py)) / DIFFERENT);
+        area += radius;
+      }
+      if (radius >= least && area > 0) {
+        inside[radius - least] += differs / area;
+      }
     }
   }
 
