@@ -26,7 +26,7 @@ final class HoleJudge {
   static final double POSSIBLE = 0.1;
 
   /** With less than this its centre is not to be relied on; measured on made scans. */
-  private static final double CLEAR = 0.42;
+  private static final double CLEAR = 0.38;
 
   /** With this much it is one, whatever is ticked. */
   private static final double SURE = 0.45;

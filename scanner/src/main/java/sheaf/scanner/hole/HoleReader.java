@@ -60,6 +60,9 @@ public final class HoleReader {
   /** Where openings are faint: what a disc that is all unlike paper is worth beside a whole rim. */
   private static final double INSIDE_WORTH = 0.6;
 
+  /** What the backing's colour is worth as evidence. */
+  private static final double COLOUR_ALONE = 0.1;
+
   private static final double NEAR = 1.0 * MM;
   private static final double FAR = 2.4 * MM;
 
@@ -156,11 +159,16 @@ public final class HoleReader {
         .toList();
   }
 
-  /** Where openings are plain to see, their size counts as much as their rim. */
+  /**
+   * Where openings are plain to see, their size counts as much as their rim; the backing's colour,
+   * which nothing else on a sheet has, counts by itself.
+   */
   private double evidence(Circle circle, Opening opening) {
-    return seeds.kind() == Seeds.Kind.FAINT
-        ? circle.score() / (1 + INSIDE_WORTH / 2)
-        : (Math.max(0, circle.score()) + Math.min(1, opening.share() / WELL_OPEN)) / 2;
+    if (seeds.kind() == Seeds.Kind.FAINT) {
+      return circle.score() / (1 + INSIDE_WORTH / 2);
+    }
+    double seen = (Math.max(0, circle.score()) + Math.min(1, opening.share() / WELL_OPEN)) / 2;
+    return seeds.kind() == Seeds.Kind.COLOURED ? seen + COLOUR_ALONE : seen;
   }
 
   /**
