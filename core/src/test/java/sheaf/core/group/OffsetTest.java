@@ -133,7 +133,6 @@ class OffsetTest {
           shown++;
         }
       }
-      System.out.println("XXX " + shown);
       assertThat(shown / (double) RUNS).isBetween(0.001, 0.05);
     }
 

@@ -25,7 +25,7 @@ import sheaf.desk.report.Text;
       "Examples:",
       "  sheaf demo",
       "      into the folder demo-out, which may be thrown away afterwards",
-      "  sheaf demo --out /tmp/look",
+      "  sheaf demo --out look",
       "      somewhere else",
       "",
       "The samples are made, not shot, so that the true offset of each is known; one",
