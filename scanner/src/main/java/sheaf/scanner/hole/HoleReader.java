@@ -107,14 +107,19 @@ public final class HoleReader {
       double noise = noise(surface.darkness(), sheet.pixels(layout.target().get()));
       try (Seeds seeds = Seeds.find(surface, sheet.pixels(target), shot, noise)) {
         HoleReader reader = new HoleReader(surface, seeds, noise);
-        return HoleJudge.judge(reader.circles(), layout, shot, reader.showsSlits(sheet));
+        return HoleJudge.judge(reader.circles(), layout, shot, reader.view(sheet));
       }
     }
   }
 
-  /** Whether slits can be seen at all: in front of white they are hairlines of faint shading. */
-  private boolean showsSlits(FlatSheet sheet) {
-    return seeds.kind() != Seeds.Kind.FAINT || sheet.sourcePixelsPerMm() >= SHOWS_HAIRLINES;
+  /** In front of white, rims are faint, and slits are hairlines of faint shading. */
+  private HoleJudge.View view(FlatSheet sheet) {
+    if (seeds.kind() != Seeds.Kind.FAINT) {
+      return HoleJudge.View.CLEAR;
+    }
+    return sheet.sourcePixelsPerMm() >= SHOWS_HAIRLINES
+        ? HoleJudge.View.FAINT
+        : HoleJudge.View.FAINT_AND_COARSE;
   }
 
   /** Unevenness of plain paper over a few pixels, as a share of its tone. */
