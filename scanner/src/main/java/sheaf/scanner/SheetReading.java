@@ -24,15 +24,17 @@ final class SheetReading {
 
   static PageReading of(String source, SheetInPicture sheet) {
     List<Reason> reasons = new ArrayList<>(scale(sheet.printScale()));
-    ArrowsShot shot =
-        ArrowsShot.of(FieldReader.read(sheet.flat(), sheet.layout(), List.of()).readings());
+    FieldReader.Fields untorn = FieldReader.read(sheet.flat(), sheet.layout(), List.of());
+    ArrowsShot shot = ArrowsShot.of(untorn.readings());
     HoleReader.Holes holes = HoleReader.read(sheet.flat(), sheet.layout(), shot);
     reasons.addAll(holes.doubts());
     List<MmRect> torn =
         holes.found().stream()
             .map(hole -> MmRect.square(hole.axis(), Math.max(hole.diameter(), hole.cut())))
             .toList();
-    FieldReader.Fields fields = FieldReader.read(sheet.flat(), sheet.layout(), torn);
+    // Only holes change what the boxes say; a bench card has none and is not read twice.
+    FieldReader.Fields fields =
+        torn.isEmpty() ? untorn : FieldReader.read(sheet.flat(), sheet.layout(), torn);
     reasons.addAll(fields.doubts());
     reasons.addAll(ArrowCount.against(holes.found(), shot));
     return new PageReading(
