@@ -144,6 +144,16 @@ class ArchitectureTest {
           .because("what is kept, and how, is decided in one place");
 
   @ArchTest
+  static final ArchRule ONLY_THE_PROFILE_SPEAKS_TOML =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("sheaf.desk.profile..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("org.tomlj..")
+          .because("what a shop sets, and how it is written, is understood in one place");
+
+  @ArchTest
   static final ArchRule ONLY_THE_COMMAND_LINE_PRINTS =
       noClasses()
           .that()

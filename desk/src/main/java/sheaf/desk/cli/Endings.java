@@ -55,7 +55,7 @@ record Endings(Console console, Supplier<HomeFolder> home)
   @Override
   public int handleExecutionException(Exception e, CommandLine command, ParseResult result) {
     if (e instanceof Trouble trouble) {
-      console.say("sheaf: " + trouble.getMessage());
+      trouble.getMessage().lines().forEach(sentence -> console.say("sheaf: " + sentence));
       return trouble.status().number();
     }
     console.say("sheaf: a fault in Sheaf itself stopped it: " + e + ". " + keep(e));

@@ -2,6 +2,7 @@ package sheaf.desk.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.HelpCommand;
@@ -12,6 +13,8 @@ import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
 import sheaf.desk.home.HomeFolder;
 import sheaf.desk.home.Settings;
+import sheaf.desk.profile.ProfileInForce;
+import sheaf.desk.profile.ShopProfile;
 
 /** The command {@code sheaf} itself: what its subcommands share. */
 @Command(
@@ -73,11 +76,15 @@ public final class Sheaf implements Runnable {
             .addSubcommand("read", new ReadCommand(desk, sheaf))
             .addSubcommand("show", new ShowCommand(desk, sheaf))
             .addSubcommand("card", new CardCommand(desk, sheaf))
+            .addSubcommand(
+                "profile",
+                new CommandLine(new ProfileCommand(desk, sheaf))
+                    .addSubcommand("new", new ProfileNewCommand(desk, sheaf))
+                    .addSubcommand("check", new ProfileCheckCommand(desk, sheaf)))
             .addSubcommand("demo", new DemoCommand(desk))
             .addSubcommand("completion", new CompletionCommand(desk))
             .addSubcommand("help", new HelpCommand());
     dress(all.getCommandSpec());
-    all.getSubcommands().values().forEach(command -> dress(command.getCommandSpec()));
     return all.setOut(new PrintWriter(desk.console().out(), true))
         .setErr(new PrintWriter(desk.console().err(), true))
         .setUsageHelpWidth(desk.console().columns())
@@ -95,13 +102,15 @@ public final class Sheaf implements Runnable {
         .synopsisHeading("%nUsage: ")
         .parameterListHeading("%n")
         .optionListHeading("%nOptions:%n");
+    command.subcommands().values().forEach(sub -> dress(sub.getCommandSpec()));
   }
 
   /** Without a command there is nothing to do. */
   @Override
   public void run() {
     throw new ParameterException(
-        spec.commandLine(), "What shall it do? The commands are print, read, show, card and demo.");
+        spec.commandLine(),
+        "What shall it do? The commands are print, read, show, card, profile and" + " demo.");
   }
 
   /** The folder that was named, or else this user's. */
@@ -114,14 +123,33 @@ public final class Sheaf implements Runnable {
     return home == null ? "" : homeWords(home);
   }
 
+  /** A command to type next, with the words that make it find the same folder. */
+  String commandWords(String command) {
+    return ("sheaf " + command + " " + homeWords()).stripTrailing();
+  }
+
   /** The words that make a command look into a folder. */
   static String homeWords(Path home) {
     String name = home.toString();
     return "--home " + (name.matches("[\\w./\\\\:~-]+") ? name : "'" + name + "'");
   }
 
-  /** The shop's settings. */
+  /**
+   * What the shop set once.
+   *
+   * @throws sheaf.desk.outcome.Trouble a misuse that says all that is wrong with its profile
+   */
+  ShopProfile profile() {
+    return ProfileInForce.of(home()).profile();
+  }
+
+  /** Those of the profile's settings that older settings had. */
   Settings settings() {
-    return Settings.of(home().settings());
+    ShopProfile profile = profile();
+    return new Settings(
+        profile.recordAddress(),
+        profile.shop().name(),
+        Optional.of(profile.paper()),
+        Optional.of(profile.units()));
   }
 }

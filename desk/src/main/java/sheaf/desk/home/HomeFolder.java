@@ -84,8 +84,13 @@ public record HomeFolder(Path path) {
     }
   }
 
-  /** The file of settings. */
-  public Path settings() {
+  /** The shop profile. */
+  public Path profile() {
+    return path.resolve("sheaf.toml");
+  }
+
+  /** The file of settings that came before the profile. */
+  public Path olderSettings() {
     return path.resolve("sheaf.properties");
   }
 

@@ -12,9 +12,11 @@ import java.util.function.Function;
 import sheaf.core.layout.UnitSystem;
 import sheaf.core.page.Paper;
 import sheaf.desk.outcome.Trouble;
+import sheaf.forms.Shop;
 
 /**
- * What a shop sets once. Each is empty where nothing is set.
+ * What a shop had set in {@code sheaf.properties}, the file that came before the shop profile. Each
+ * is empty where nothing is set.
  *
  * @param recordAddress where the record pages are: {@code record.address}
  * @param shop printed on finished cards: {@code shop.name}
@@ -34,8 +36,8 @@ public record Settings(
   /** Some editors put it at the beginning of a file. */
   private static final String BYTE_ORDER_MARK = "\uFEFF";
 
-  /** The most characters that a card's line holds. */
-  private static final int LONGEST_SHOP = 60;
+  /** What an office prints on. */
+  private static final List<Paper> PAPERS = List.of(Paper.LETTER, Paper.A4);
 
   /**
    * Reads a file of lines {@code name = value}; blank lines and lines that begin with {@code #} say
@@ -93,24 +95,20 @@ public record Settings(
 
   /** Checks a shop's name; throws, saying what is wrong in words that go behind "the name". */
   public static String shop(String name) {
-    if (name.isBlank() || name.length() > LONGEST_SHOP) {
-      throw new IllegalArgumentException("must have 1 to " + LONGEST_SHOP + " characters");
-    }
-    return name;
+    return Shop.line(name, Shop.LONGEST_NAME);
   }
 
   /** A paper by its name in commands. */
   public static Paper paper(String label) {
-    return byLabel(Paper.values(), Paper::label, label);
+    return byLabel(PAPERS, Paper::label, label);
   }
 
   /** Units by their name in commands. */
   public static UnitSystem units(String label) {
-    return byLabel(UnitSystem.values(), UnitSystem::label, label);
+    return byLabel(List.of(UnitSystem.values()), UnitSystem::label, label);
   }
 
-  private static <T> T byLabel(T[] all, Function<T, String> label, String wanted) {
-    List<T> choices = List.of(all);
+  private static <T> T byLabel(List<T> choices, Function<T, String> label, String wanted) {
     return choices.stream()
         .filter(one -> label.apply(one).equalsIgnoreCase(wanted))
         .findFirst()

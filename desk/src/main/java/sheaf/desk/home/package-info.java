@@ -1,5 +1,5 @@
 /**
- * The folder where Sheaf keeps what it was given, and the settings in it: {@link
- * sheaf.desk.home.HomeFolder}, {@link sheaf.desk.home.Settings}.
+ * The folder where Sheaf keeps what it was given: {@link sheaf.desk.home.HomeFolder}; and what
+ * older settings in it say: {@link sheaf.desk.home.Settings}.
  */
 package sheaf.desk.home;

@@ -12,7 +12,8 @@ import java.util.Objects;
 /**
  * Ends a command with one sentence for the person at the desk.
  *
- * <p>Its message is that sentence: what is wrong and, where it helps, what to do.
+ * <p>Its message is that sentence: what is wrong and, where it helps, what to do. Where several
+ * things are wrong with one file, there is a sentence for each, on a line of its own.
  */
 public final class Trouble extends RuntimeException {
 

@@ -13,7 +13,7 @@ class HelpTest {
   @TempDir Path folder;
 
   @ParameterizedTest
-  @ValueSource(strings = {"print", "read", "show", "card", "demo", "completion"})
+  @ValueSource(strings = {"print", "read", "show", "card", "profile", "demo", "completion"})
   void everyCommandTeachesByExample(String command) {
     CommandRun run = CommandRun.of(folder, command, "--help");
     assertThat(run.status()).isZero();
@@ -35,7 +35,9 @@ class HelpTest {
   void withoutACommandTheCommandsAreNamed() {
     CommandRun run = CommandRun.of(folder);
     assertThat(run.status()).isEqualTo(2);
-    assertThat(run.err()).contains("print, read, show, card").contains("Try: sheaf --help");
+    assertThat(run.err())
+        .contains("print, read, show, card, profile")
+        .contains("Try: sheaf --help");
   }
 
   @Test
