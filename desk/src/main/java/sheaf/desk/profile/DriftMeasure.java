@@ -7,7 +7,8 @@ import java.util.stream.Collectors;
 import sheaf.core.measure.Unit;
 
 /**
- * The measures of the bench card that a bow may drift in between two visits, in the card's order.
+ * The measures of the bench cards that a bow may drift in between two visits: those of a compound,
+ * then what recurves have besides, then what crossbows have besides.
  *
  * <p>The usual tolerances are common practice, no published source; they come from memory and stay
  * above what two people measure differently on one bow on one day.
@@ -36,7 +37,51 @@ public enum DriftMeasure {
   /** Of the complete arrow. */
   ARROW_MASS("5 gr"),
   /** By the chronograph, with the same arrow. */
-  SPEED("3 ft/s");
+  SPEED("3 ft/s"),
+  /** String to inside of loop. */
+  LOOP_LENGTH("1/16 in"),
+  /** The peep's hole: another peep rather than a drift. */
+  PEEP_SIZE("1/64 in"),
+  /** Nocking point to nose button. */
+  NOSE_BUTTON_HEIGHT("1/16 in"),
+  /** How long before full draw a falling rest starts. */
+  REST_DROP("1/4 in"),
+  /** Gap of the second cam stop when the first touches. */
+  CAM_GAP("1/32 in"),
+  /** String to upper limb, at the riser. */
+  TILLER_TOP("1/16 in"),
+  /** String to lower limb, at the riser. */
+  TILLER_BOTTOM("1/16 in"),
+  /** On the fingers of a recurve's archer, or of a crossbow. */
+  DRAW_WEIGHT("2 lb"),
+  /** In from softest. */
+  PLUNGER_STIFFNESS("0.25 turns"),
+  /** Tip out of the riser. */
+  PLUNGER_REACH("1/32 in"),
+  /** Blade to plunger hole. */
+  CLICKER("1/16 in"),
+  /** End to end. */
+  STRING_LENGTH("1/8 in"),
+  /** Between two nocking points. */
+  NOCKING_GAP("1/32 in"),
+  /** String at rest to pin. */
+  SIGHT_EXTENSION("1/8 in"),
+  /** String at rest to latch. */
+  POWER_STROKE("1/8 in"),
+  /** To release, mean of three. */
+  TRIGGER_PULL("0.5 lb"),
+  /** First touch to release. */
+  TRIGGER_TRAVEL("1/32 in"),
+  /** Latch to left axle, cocked. */
+  STRING_LEFT("1/16 in"),
+  /** Latch to right axle, cocked. */
+  STRING_RIGHT("1/16 in"),
+  /** End to end, at rest. */
+  CABLE_LENGTH("1/8 in"),
+  /** Of the centre serving. */
+  SERVING_LENGTH("1/4 in"),
+  /** String over the rail, at rest. */
+  RAIL_CLEARANCE("1/32 in");
 
   /**
    * A tolerance beyond this many times the usual one is taken for a slip, such as {@code 116 in}

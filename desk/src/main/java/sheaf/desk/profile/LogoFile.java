@@ -27,6 +27,9 @@ final class LogoFile {
   /** How much longer one side may be; a thinner strip would be too small to be seen on a card. */
   private static final int MOST_OBLONG = 10;
 
+  /** Red, green and blue; a fourth is black, and such colours cannot stand in an archival card. */
+  private static final int MOST_JPEG_CHANNELS = 3;
+
   private LogoFile() {}
 
   /**
@@ -46,10 +49,16 @@ final class LogoFile {
       reader.setInput(in, true, true);
       Logo logo = new Logo(format, reader.getWidth(0), reader.getHeight(0), content);
       checkSize(logo, file);
-      reader.read(0);
+      int channels = reader.read(0).getRaster().getNumBands();
+      if (format == Logo.Format.JPEG && channels > MOST_JPEG_CHANNELS) {
+        throw new IOException("a JPEG for a printing press");
+      }
       return logo;
+    } catch (SizeException e) {
+      throw e;
     } catch (IOException | RuntimeException e) {
-      throw e instanceof SizeException size ? size : unreadable(format, file);
+      // Java's decoders meet damage with many kinds of runtime exceptions.
+      throw unreadable(format, file, e);
     } finally {
       reader.dispose();
     }
@@ -112,9 +121,10 @@ final class LogoFile {
     }
   }
 
-  private static IllegalArgumentException unreadable(Logo.Format format, Path file) {
+  private static IllegalArgumentException unreadable(Logo.Format format, Path file, Exception why) {
     return new IllegalArgumentException(
-        "is a " + format + " file that cannot be decoded; save it anew as PNG in RGB: " + file);
+        "is a " + format + " file that cannot be decoded; save it anew as PNG in RGB: " + file,
+        why);
   }
 
   /** The header can be read, and its numbers will not do. */

@@ -16,7 +16,7 @@ public final class ProfileText {
   private static final String NOT_SET = "(not set)";
 
   /** Room for the longest name of a setting and two spaces, in characters. */
-  private static final int COLUMN = 19;
+  private static final int COLUMN = 22;
 
   private final StringBuilder text = new StringBuilder();
   private final int width;

@@ -22,9 +22,9 @@ class ProfileCommandTest {
         .contains("sheaf profile new");
     assertThat(run.lines())
         .contains(
-            "  name               (not set)",
-            "  paper              letter",
-            "    axle_to_axle     1/16 in");
+            "  name                  (not set)",
+            "  paper                 letter",
+            "    axle_to_axle        1/16 in");
     assertThat(file()).doesNotExist();
   }
 
@@ -42,9 +42,9 @@ class ProfileCommandTest {
     assertThat(CommandRun.of(folder, "profile").lines())
         .contains(
             "Shop profile " + file(),
-            "  name               Bogenwerkstatt Ä",
-            "  distances          10 yd, 15 yd, 20 yd, 25 yd, 30 yd, 40 yd, 50 yd",
-            "                     18 m, 30 m");
+            "  name                  Bogenwerkstatt Ä",
+            "  distances             10 yd, 15 yd, 20 yd, 25 yd, 30 yd, 40 yd, 50 yd",
+            "                        18 m, 30 m");
   }
 
   @Test

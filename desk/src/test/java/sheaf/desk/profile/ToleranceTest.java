@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -15,6 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import sheaf.core.layout.Field;
 import sheaf.core.layout.Layouts;
+import sheaf.core.layout.SheetKind;
 import sheaf.core.layout.UnitSystem;
 import sheaf.core.layout.Variant;
 import sheaf.core.measure.Unit;
@@ -72,16 +74,20 @@ class ToleranceTest {
         .hasMessage(complaint);
   }
 
+  /** A measure without a unit, such as a mark on a scale, is the same or it is not. */
   @ParameterizedTest
   @EnumSource(UnitSystem.class)
-  void everyNumberAskedForAsFoundMayDrift(UnitSystem units) {
+  void everyQuantityAskedForAsFoundMayDrift(UnitSystem units) {
     Set<String> found =
-        Layouts.current(Variant.FRONT, Paper.LETTER, units).fields().stream()
-            .filter(field -> field instanceof Field.Number)
+        Stream.of(Variant.values())
+            .filter(variant -> variant.kind() == SheetKind.BENCH_CARD)
+            .flatMap(card -> Layouts.current(card, Paper.LETTER, units).fields().stream())
+            .filter(field -> field instanceof Field.Number number && number.unit().isPresent())
             .map(Field::key)
             .filter(key -> key.endsWith("_found"))
             .map(key -> key.replaceAll("_found$", ""))
             .collect(Collectors.toSet());
-    assertThat(DriftMeasure.values()).extracting(DriftMeasure::key).hasSameElementsAs(found);
+    assertThat(found).hasSizeGreaterThanOrEqualTo(12);
+    assertThat(DriftMeasure.values()).extracting(DriftMeasure::key).containsAll(found);
   }
 }
