@@ -110,7 +110,7 @@ public final class Sheaf implements Runnable {
   public void run() {
     throw new ParameterException(
         spec.commandLine(),
-        "What shall it do? The commands are print, read, show, card, profile and" + " demo.");
+        "What shall it do? The commands are print, read, show, card, profile, demo.");
   }
 
   /** The folder that was named, or else this user's. */
