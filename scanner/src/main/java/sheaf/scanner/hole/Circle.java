@@ -6,9 +6,8 @@ package sheaf.scanner.hole;
  * @param x of its centre
  * @param y of its centre
  * @param radius of the shaft
- * @param score how well the rim follows it, up to 1
  */
-record Circle(double x, double y, double radius, double score) {
+record Circle(double x, double y, double radius) {
 
   double distanceTo(Circle other) {
     return Math.hypot(x - other.x, y - other.y);

@@ -4,7 +4,8 @@ package sheaf.scanner.hole;
  * A hole before it is judged.
  *
  * @param circle of the shaft
- * @param evidence how much speaks for it being a hole, 0 to 1
+ * @param spread standard deviation of the axis in each direction, in pixels
+ * @param evidence how likely it is a hole, 0 to 1
  * @param shape what it says of the head
  */
-record FoundHole(Circle circle, double evidence, HeadShape shape) {}
+record FoundHole(Circle circle, double spread, double evidence, HeadShape shape) {}

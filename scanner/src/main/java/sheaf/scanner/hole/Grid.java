@@ -30,6 +30,11 @@ final class Grid {
     return cut(map, (int) Math.round(x) - half, (int) Math.round(y) - half, 2 * half + 1);
   }
 
+  /** A map that is zero everywhere. */
+  static Grid zero() {
+    return new Grid(new float[1], 1, 0, 0);
+  }
+
   private static Grid cut(Mat map, int left, int top, int side) {
     Rect wanted = new Rect(left, top, side, side);
     int x0 = Math.max(0, left);

@@ -1,5 +1,6 @@
 package sheaf.scanner.hole;
 
+import java.util.Arrays;
 import java.util.List;
 import sheaf.core.reading.Head;
 import sheaf.scanner.sheet.FlatSheet;
@@ -7,9 +8,12 @@ import sheaf.scanner.sheet.FlatSheet;
 /**
  * What a hole's shape says of the head.
  *
+ * <p>One line may be missed, and a neighbour's slit or a pen may run into the hole; but only blades
+ * make two long lines that stand at a blade's angle to each other. So the second longest counts.
+ *
  * @param blades the number of blades that the lines running outward fit best, 2 to 4
- * @param slits how far such blades' slits run beyond the shaft's circle on average, in millimetres;
- *     missing ones count as nothing
+ * @param slits how far the second longest of such blades' slits runs beyond the shaft's circle, in
+ *     millimetres; 0 when there are no two
  * @param reach length of the longest of them from the axis, in pixels
  */
 record HeadShape(int blades, double slits, double reach) {
@@ -19,36 +23,38 @@ record HeadShape(int blades, double slits, double reach) {
   /** Shortest line beyond the circle that is looked at, in pixels. */
   static final double SHORTEST = 1.5 * MM;
 
-  /** Tears of a field point that happen to lie like blades run this far on average, at most. */
-  static final double FIELD = 3;
+  /** The second longest tear of a field point that happens to lie like a blade runs this far. */
+  static final double FIELD = 3.9;
 
   /** The shortest slits, of a 20 mm cut on a thick shaft, run about this far. */
-  static final double BROADHEAD = 4.5;
+  static final double BROADHEAD = 4.9;
 
   /** Blades stand at equal angles to within this, the tracer's own error included. */
-  private static final double UNEVEN = Math.toRadians(25);
-
-  /** More blades are believed when their slits run nearly as far on average as fewer would. */
-  private static final double NEARLY = 0.75;
+  private static final double UNEVEN = Math.toRadians(18);
 
   /** Fits blades to the lines that run outward from a hole. */
   static HeadShape of(Circle hole, List<Slit> lines) {
     HeadShape best = new HeadShape(2, 0, 0);
     for (int blades = 2; blades <= 4; blades++) {
       for (Slit first : lines) {
-        HeadShape shape = from(first, lines, blades, hole.radius());
-        boolean more = shape.blades > best.blades;
-        if (shape.slits > best.slits * (more ? NEARLY : 1)) {
-          best = shape;
+        double[] beyond = beyond(first, lines, blades, hole.radius());
+        double second = beyond[blades - 2];
+        // Two blades are four of which two are missing, so of four all must be slits.
+        boolean fits =
+            blades < 4
+                ? second > best.slits
+                : beyond[0] > SHORTEST / MM && beyond[1] > FIELD && second >= best.slits;
+        if (fits) {
+          best = new HeadShape(blades, second, hole.radius() + beyond[blades - 1] * MM);
         }
       }
     }
     return best;
   }
 
-  private static HeadShape from(Slit first, List<Slit> lines, int blades, double radius) {
-    double sum = 0;
-    double reach = 0;
+  /** How far each blade's slit runs beyond the circle, in millimetres, shortest first. */
+  private static double[] beyond(Slit first, List<Slit> lines, int blades, double radius) {
+    double[] beyond = new double[blades];
     for (int i = 0; i < blades; i++) {
       Slit expected = new Slit(first.angle() + 2 * Math.PI * i / blades, 0, 1);
       double longest =
@@ -57,10 +63,10 @@ record HeadShape(int blades, double slits, double reach) {
               .mapToDouble(Slit::length)
               .max()
               .orElse(radius);
-      sum += (longest - radius) / MM;
-      reach = Math.max(reach, longest);
+      beyond[i] = (longest - radius) / MM;
     }
-    return new HeadShape(blades, sum / blades, reach);
+    Arrays.sort(beyond);
+    return beyond;
   }
 
   /** The head, as far as the shape alone tells. */

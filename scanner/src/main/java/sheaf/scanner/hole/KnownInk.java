@@ -18,11 +18,13 @@ import sheaf.scanner.sheet.FlatSheet;
 /**
  * What a sheet bears in print, and boxes that people write in.
  *
- * @param hidden 255 where nothing can be said: edges of print, thin lines, text, marks, codes,
+ * @param hidden 255 where the paper's tone says nothing: edges of print, lines, text, marks, codes,
  *     boxes
+ * @param covered 255 where even an opening cannot be told: the same without lines and letters,
+ *     which are too narrow to be taken for one
  * @param solid 255 inside print that is thick enough to tell it from a hole through it
  */
-record KnownInk(Mat hidden, Mat solid) implements AutoCloseable {
+record KnownInk(Mat hidden, Mat covered, Mat solid) implements AutoCloseable {
 
   /** Print may lie this far off its place, in millimetres: geometry, toner spread, blur. */
   private static final double SPREAD = 0.25;
@@ -33,6 +35,9 @@ record KnownInk(Mat hidden, Mat solid) implements AutoCloseable {
   /** Lines at least this thick have an inside, in millimetres. */
   private static final double THICK = 2;
 
+  /** Lines up to this width, in millimetres, are narrower than any opening that counts. */
+  private static final double THIN = 0.6;
+
   /** Outer edge of the page in which no hole is sought, in millimetres: as far out as the marks. */
   private static final double MARGIN = 9;
 
@@ -42,15 +47,26 @@ record KnownInk(Mat hidden, Mat solid) implements AutoCloseable {
 
   /** Draws both masks in the flat sheet's size. */
   static KnownInk of(Layout layout, Size size) {
-    KnownInk known =
-        new KnownInk(new Mat(size, CvType.CV_8UC1, OFF), new Mat(size, CvType.CV_8UC1, OFF));
-    layout.ink().forEach(known::ink);
+    KnownInk known = new KnownInk(blank(size), blank(size), blank(size));
+    layout.ink().stream().filter(ink -> !isThin(ink)).forEach(known::ink);
     layout.ink().forEach(known::inside);
     layout.marks().stream().map(RegisterMark::square).forEach(known::rect);
     layout.codes().forEach(known::rect);
     layout.fields().forEach(known::field);
     known.margin();
+    known.hidden.copyTo(known.covered);
+    layout.ink().stream().filter(KnownInk::isThin).forEach(known::ink);
     return known;
+  }
+
+  private static Mat blank(Size size) {
+    return new Mat(size, CvType.CV_8UC1, OFF);
+  }
+
+  private static boolean isThin(Ink ink) {
+    return ink instanceof Ink.Label
+        || ink instanceof Ink.Stroke stroke && stroke.width() <= THIN
+        || ink instanceof Ink.Ring ring && ring.width() <= THIN;
   }
 
   /** Opens up the inside of thick print again. */
@@ -117,6 +133,7 @@ record KnownInk(Mat hidden, Mat solid) implements AutoCloseable {
   @Override
   public void close() {
     hidden.release();
+    covered.release();
     solid.release();
   }
 }

@@ -54,11 +54,6 @@ record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoClo
   /** Share of the gathering disc that must be free of print. */
   private static final double LEAST_FREE = 0.3;
 
-  /** Darkness from which an opening may be seen, and from which it is sure. */
-  private static final double DARK_FROM = 0.3;
-
-  private static final double DARK_FULL = 0.5;
-
   /** Outermost edge of the page, beside which backing may be seen, in millimetres. */
   private static final double EDGE = 5;
 
@@ -90,7 +85,7 @@ record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoClo
   static final int REDUCTION = 2;
 
   /** Looks for the most telling kind of opening first, and settles what print means for it. */
-  static Seeds find(Surface surface, Rect target, ArrowsShot shot, double noise) {
+  static Seeds find(Surface surface, ArrowsShot shot) {
     try (Mats mats = new Mats()) {
       if (surface.backing().isPresent()) {
         // No print has the backing's colour, so print hides nothing; beside the page it is seen
@@ -103,28 +98,34 @@ record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoClo
         coloured.close();
       }
       Mat hidden = mats.mat();
-      Core.bitwise_or(surface.hidden(), surface.solid(), hidden);
+      Core.bitwise_or(surface.covered(), surface.solid(), hidden);
       Mat darkness = reduced(surface.darkness(), mats);
       Mat free = free(reduced(hidden, mats), mats);
       // A scribble may have a wide spot or two; holes are as many as the arrows.
       int least = Math.max(1, shot.all().orElse(1) / 2);
-      Seeds dark = wide(Kind.DARK, ramp(darkness, DARK_FROM, DARK_FULL, mats), free, least, mats);
+      Seeds dark =
+          wide(
+              Kind.DARK,
+              ramp(darkness, Closeup.DARK_FROM, Closeup.DARK_FULL, mats),
+              free,
+              least,
+              mats);
       if (!dark.places().isEmpty()) {
         surface.hidePrint();
         return dark;
       }
       dark.close();
-      return faint(surface, target, noise, mats);
+      return faint(surface, mats);
     }
   }
 
-  private static Seeds faint(Surface surface, Rect target, double noise, Mats mats) {
+  private static Seeds faint(Surface surface, Mats mats) {
     surface.hideWriting();
     surface.subtractPrint();
     Mat free = free(reduced(surface.hidden(), mats), mats);
     // Shading is everywhere near print and paper edges, so it is sought on the target alone.
-    Core.multiply(free, target(free, target, mats), free);
-    return disturbed(reduced(surface.darkness(), mats), free, noise, mats);
+    Core.multiply(free, target(free, surface.target(), mats), free);
+    return disturbed(reduced(surface.darkness(), mats), free, surface.noise(), mats);
   }
 
   /** 1 on the page but for its outermost edge. */

@@ -27,11 +27,22 @@ final class SlitTracer {
   /** A slit may turn aside this much at each step. */
   private static final double ASIDE = 0.08 * MM;
 
-  /** Half the width of the widest slit, and the paper compared with on each side of it. */
-  private static final double WIDE = 1.7 * MM;
+  /** Blades cut straight out from the axis; paper tears this far beside that line. */
+  private static final double ASTRAY = 1.0 * MM;
 
-  /** A slit may be lost for this long: closed, or worn off by a flap. */
-  private static final double LOST = 1.4 * MM;
+  /**
+   * A line is held against the paper this far on both sides, in pixels: hairlines and wide ones.
+   */
+  private static final double[] BESIDE = {0.9 * MM, 1.7 * MM};
+
+  /** What a stretch without the line takes away from what speaks for it. */
+  private static final double MISSING = 0.5;
+
+  /** What a stretch that print hides takes away. */
+  private static final double UNSEEN = 0.15;
+
+  /** When this much more is missing than seen, a slit has ended, or there is none. */
+  private static final double ENOUGH = MISSING * 2 * MM;
 
   /** Print may hide a slit for this long. */
   private static final double HIDDEN = 6 * MM;
@@ -39,21 +50,25 @@ final class SlitTracer {
   /** Slits from one hub are at least this far apart. */
   private static final double APART = Math.toRadians(22);
 
-  private final Grid tone;
-  private final Grid known;
-  private final double contrast;
+  private final List<Layer> layers;
 
   /**
-   * Prepares tracing.
+   * A map in which slits may show.
    *
-   * @param tone darkness against paper
-   * @param known above zero where print is known
-   * @param contrast from which a line is seen, as a share of the paper's tone
+   * @param tone 0 where there is paper
+   * @param known above zero where print hides them
+   * @param contrast from which a line is seen
    */
-  SlitTracer(Grid tone, Grid known, double contrast) {
-    this.tone = tone;
-    this.known = known;
-    this.contrast = contrast;
+  record Layer(Grid tone, Grid known, double contrast) {
+
+    boolean hides(double x, double y) {
+      return known.at(x, y) > 0;
+    }
+  }
+
+  /** Traces in every map: what is seen in one of them is there. */
+  SlitTracer(List<Layer> layers) {
+    this.layers = List.copyOf(layers);
   }
 
   /** Lines that run at least so far beyond a circle, longest first. */
@@ -75,70 +90,88 @@ final class SlitTracer {
     return apart;
   }
 
+  /** A slit ends where, on the way outward, most has spoken for it. */
   private Slit follow(Circle hole, double start) {
     double angle = start;
-    double end = hole.radius();
-    double endAngle = start;
-    double begin = hole.radius() + BEGIN;
-    double lost = 0;
     double hidden = 0;
     double seen = 0;
     double looked = 0;
-    for (double radius = begin; radius <= REACH; radius += STEP) {
+    double support = 0;
+    double most = 0;
+    Slit longest = new Slit(start, hole.radius(), 0);
+    for (double radius = hole.radius() + BEGIN; radius <= REACH; radius += STEP) {
       if (isHidden(hole, angle, radius)) {
         hidden += STEP;
-        if (hidden > HIDDEN) {
-          break;
-        }
-        continue;
-      }
-      Look best = best(hole, angle, radius);
-      looked += STEP;
-      if (best.contrast >= contrast) {
-        angle = best.angle;
-        end = radius;
-        endAngle = angle;
-        seen += STEP;
-        lost = 0;
+        support -= UNSEEN * STEP;
       } else {
-        lost += STEP;
-        if (lost > LOST || lost > seen + STEP) {
-          break;
+        Look best = best(hole, start, angle, radius);
+        looked += STEP;
+        if (best.contrast >= 1) {
+          angle = best.angle;
+          seen += STEP;
+          support += STEP;
+        } else {
+          support -= MISSING * STEP;
         }
+      }
+      if (support > most) {
+        most = support;
+        longest = new Slit(angle, radius, seen / looked);
+      }
+      if (support < most - ENOUGH || hidden > HIDDEN) {
+        break;
       }
     }
-    double way = Math.max(STEP, looked - lost);
-    return new Slit(endAngle, end, Math.min(1, seen / way));
+    return longest;
   }
 
-  /** What was seen at an angle: how much a place differs from the paper on both sides. */
+  /** What was seen at an angle: how clearly a line stands out, 1 being just enough. */
   private record Look(double angle, double contrast) {}
 
-  private Look best(Circle hole, double angle, double radius) {
+  private Look best(Circle hole, double start, double angle, double radius) {
     Look best = look(hole, angle, radius);
     for (double turn : new double[] {-ASIDE / radius, ASIDE / radius}) {
-      Look look = look(hole, angle + turn, radius);
-      if (look.contrast > best.contrast) {
-        best = look;
+      if (Math.abs(angle + turn - start) * radius <= ASTRAY) {
+        Look look = look(hole, angle + turn, radius);
+        if (look.contrast > best.contrast) {
+          best = look;
+        }
       }
     }
     return best;
   }
 
   private Look look(Circle hole, double angle, double radius) {
-    double line = at(hole, angle, radius);
-    double left = at(hole, angle - WIDE / radius, radius);
-    double right = at(hole, angle + WIDE / radius, radius);
-    double darker = line - Math.max(left, right);
-    double brighter = Math.min(left, right) - line;
-    return new Look(angle, Math.max(darker, brighter));
+    double contrast =
+        layers.stream().mapToDouble(layer -> contrast(layer, hole, angle, radius)).max().orElse(0);
+    return new Look(angle, contrast);
+  }
+
+  private static double contrast(Layer layer, Circle hole, double angle, double radius) {
+    double x = hole.x() + radius * Math.cos(angle);
+    double y = hole.y() + radius * Math.sin(angle);
+    if (layer.hides(x, y)) {
+      return 0;
+    }
+    double line = layer.tone.at(x, y);
+    double most = 0;
+    for (double beside : BESIDE) {
+      double left = at(layer.tone, hole, angle - beside / radius, radius);
+      double right = at(layer.tone, hole, angle + beside / radius, radius);
+      double darker = line - Math.max(left, right);
+      double brighter = Math.min(left, right) - line;
+      most = Math.max(most, Math.max(darker, brighter));
+    }
+    return most / layer.contrast;
   }
 
   private boolean isHidden(Circle hole, double angle, double radius) {
-    return known.at(hole.x() + radius * Math.cos(angle), hole.y() + radius * Math.sin(angle)) > 0;
+    double x = hole.x() + radius * Math.cos(angle);
+    double y = hole.y() + radius * Math.sin(angle);
+    return layers.stream().allMatch(layer -> layer.hides(x, y));
   }
 
-  private double at(Circle hole, double angle, double radius) {
+  private static double at(Grid tone, Circle hole, double angle, double radius) {
     return tone.at(hole.x() + radius * Math.cos(angle), hole.y() + radius * Math.sin(angle));
   }
 }

@@ -6,10 +6,13 @@ import java.util.Optional;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
+import org.opencv.core.MatOfDouble;
+import org.opencv.core.Rect;
 import org.opencv.core.Scalar;
 import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
 import sheaf.core.layout.Layout;
+import sheaf.core.page.MmRect;
 import sheaf.scanner.opencv.Mats;
 import sheaf.scanner.sheet.FlatSheet;
 
@@ -20,10 +23,20 @@ import sheaf.scanner.sheet.FlatSheet;
  *     paper, 1 black, below 0 brighter than paper; 32-bit
  * @param backing how surely a place shows the coloured backing, 0 to 1; 32-bit; empty for a grey
  *     picture
- * @param hidden 255 where nothing can be said, else 0; 8-bit
+ * @param hidden 255 where the paper's tone says nothing, else 0; 8-bit
+ * @param covered 255 where even a dark opening cannot be told, else 0; 8-bit
  * @param solid 255 inside thick print, else 0; 8-bit
+ * @param target where holes are sought, in pixels
+ * @param noise unevenness of the plain paper over a few pixels, as a share of its tone
  */
-record Surface(Mat darkness, Optional<Mat> backing, Mat hidden, Mat solid)
+record Surface(
+    Mat darkness,
+    Optional<Mat> backing,
+    Mat hidden,
+    Mat covered,
+    Mat solid,
+    Rect target,
+    double noise)
     implements AutoCloseable {
 
   /** The paper's tone is sought on a picture reduced by this factor. */
@@ -44,16 +57,25 @@ record Surface(Mat darkness, Optional<Mat> backing, Mat hidden, Mat solid)
   /** Darker than the shadow inside a hole in front of something white. */
   private static final double INK = 0.42;
 
+  /** A hole may lie this far outside the target, in millimetres. */
+  private static final double AROUND_TARGET = 4;
+
   /** Ink's blurred edge is hidden too: a disc of this many pixels. */
   private static final int INK_AROUND = 9;
 
+  /** Of a sheet that has a target. */
   static Surface of(FlatSheet sheet, Layout layout) {
     KnownInk known = KnownInk.of(layout, sheet.grey().size());
+    Mat darkness = darkness(sheet.grey());
+    MmRect target = layout.target().orElseThrow();
     return new Surface(
-        darkness(sheet.grey()),
+        darkness,
         sheet.colour().map(Surface::backing),
         known.hidden(),
-        known.solid());
+        known.covered(),
+        known.solid(),
+        sheet.pixels(target.grow(AROUND_TARGET)),
+        noise(darkness, sheet.pixels(target)));
   }
 
   /** Hides thick print as well: what is seen through a hole is as dark as print. */
@@ -93,6 +115,24 @@ record Surface(Mat darkness, Optional<Mat> backing, Mat hidden, Mat solid)
     }
   }
 
+  /** Unevenness of plain paper over a few pixels, as a share of its tone. */
+  private static double noise(Mat darkness, Rect target) {
+    try (Mats mats = new Mats()) {
+      Mat part = mats.own(darkness.submat(target));
+      Mat smooth = mats.mat();
+      Imgproc.blur(part, smooth, new Size(5, 5));
+      Mat rest = mats.mat();
+      Core.absdiff(part, smooth, rest);
+      // The mean absolute value of bell-shaped noise is 0.8 of its standard deviation; a ceiling
+      // keeps print and holes out of it.
+      Core.min(rest, new Scalar(0.05), rest);
+      MatOfDouble mean = mats.own(new MatOfDouble());
+      MatOfDouble deviation = mats.own(new MatOfDouble());
+      Core.meanStdDev(rest, mean, deviation);
+      return mean.toArray()[0] / 0.8;
+    }
+  }
+
   /** One channel divided by the paper's tone around: 1 is paper. */
   private static Mat brightness(Mat channel, Mats mats) {
     Mat small = mats.mat();
@@ -102,6 +142,8 @@ record Surface(Mat darkness, Optional<Mat> backing, Mat hidden, Mat solid)
     Imgproc.medianBlur(small, median, WINDOW);
     Mat tone = mats.mat();
     Imgproc.resize(median, tone, channel.size(), 0, 0, Imgproc.INTER_LINEAR);
+    // Around a photographed sheet it may be black, and nothing divided by nothing is not a number.
+    Core.max(tone, new Scalar(1), tone);
     Mat one = mats.mat();
     Core.divide(channel, tone, one, 1, CvType.CV_32F);
     return one;
@@ -133,6 +175,7 @@ record Surface(Mat darkness, Optional<Mat> backing, Mat hidden, Mat solid)
     darkness.release();
     backing.ifPresent(Mat::release);
     hidden.release();
+    covered.release();
     solid.release();
   }
 }

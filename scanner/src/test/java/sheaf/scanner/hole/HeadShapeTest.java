@@ -1,0 +1,61 @@
+package sheaf.scanner.hole;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import sheaf.core.reading.Head;
+
+/** Lines are given as angle in degrees and length beyond the circle in millimetres. */
+class HeadShapeTest {
+
+  private static final Circle HOLE = new Circle(200, 200, 30);
+
+  @Test
+  void twoOppositeSlitsAreTwoBlades() {
+    assertThat(shape(line(10, 11), line(188, 10.5), line(95, 2)))
+        .isEqualTo(new HeadShape(2, 10.5, 140));
+  }
+
+  @Test
+  void threeEvenSlitsAreThreeBlades() {
+    HeadShape shape = shape(line(0, 9), line(123, 8.5), line(239, 9.5));
+
+    assertThat(shape.blades()).isEqualTo(3);
+    assertThat(shape.head()).isEqualTo(Head.BROADHEAD);
+  }
+
+  @Test
+  void fourBladesMayBeOfTwoLengths() {
+    assertThat(shape(line(0, 10), line(90, 5), line(180, 9.8), line(270, 5)).blades()).isEqualTo(4);
+  }
+
+  @Test
+  void oneSlitThatWasMissedDoesNotMakeAFieldPoint() {
+    assertThat(shape(line(0, 9), line(121, 8.5)).head()).isEqualTo(Head.BROADHEAD);
+  }
+
+  @Test
+  void aNeighboursSlitThatRunsIntoATornHoleDoesNotMakeABroadhead() {
+    assertThat(shape(line(0, 18), line(178, 2.5), line(80, 3)).head()).isEqualTo(Head.FIELD);
+  }
+
+  @Test
+  void aHoleWithoutLinesIsAFieldPoints() {
+    assertThat(shape().head()).isEqualTo(Head.FIELD);
+  }
+
+  @Test
+  void linesBetweenTearsAndSlitsInLengthLeaveTheHeadOpen() {
+    assertThat(shape(line(0, 4.4), line(180, 4.4)).head()).isEqualTo(Head.UNKNOWN);
+  }
+
+  private static HeadShape shape(Slit... lines) {
+    return HeadShape.of(HOLE, List.copyOf(Arrays.asList(lines)));
+  }
+
+  private static Slit line(double degrees, double beyond) {
+    return new Slit(Math.toRadians(degrees), HOLE.radius() + 10 * beyond, 1);
+  }
+}
