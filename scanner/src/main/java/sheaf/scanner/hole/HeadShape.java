@@ -15,8 +15,9 @@ import sheaf.scanner.sheet.FlatSheet;
  * @param slits how far the second longest of such blades' slits runs beyond the shaft's circle, in
  *     millimetres; 0 when there are no two
  * @param reach length of the longest of them from the axis, in pixels
+ * @param longest how far the longest line of all runs beyond the circle, in millimetres
  */
-record HeadShape(int blades, double slits, double reach) {
+record HeadShape(int blades, double slits, double reach, double longest) {
 
   private static final double MM = FlatSheet.PIXELS_PER_MM;
 
@@ -29,12 +30,17 @@ record HeadShape(int blades, double slits, double reach) {
   /** The shortest slits, of a 20 mm cut on a thick shaft, run about this far. */
   static final double BROADHEAD = 4.9;
 
+  /** Hardly any tear runs farther than this: a longer line is a slit, its own or a neighbour's. */
+  private static final double ONE_SLIT = 5;
+
   /** Blades stand at equal angles to within this, the tracer's own error included. */
   private static final double UNEVEN = Math.toRadians(18);
 
   /** Fits blades to the lines that run outward from a hole. */
   static HeadShape of(Circle hole, List<Slit> lines) {
-    HeadShape best = new HeadShape(2, 0, 0);
+    double longest =
+        lines.stream().mapToDouble(line -> (line.length() - hole.radius()) / MM).max().orElse(0);
+    HeadShape best = new HeadShape(2, 0, hole.radius() + longest * MM, longest);
     for (int blades = 2; blades <= 4; blades++) {
       for (Slit first : lines) {
         double[] beyond = beyond(first, lines, blades, hole.radius());
@@ -45,7 +51,7 @@ record HeadShape(int blades, double slits, double reach) {
                 ? second > best.slits
                 : beyond[0] > SHORTEST / MM && beyond[1] > FIELD && second >= best.slits;
         if (fits) {
-          best = new HeadShape(blades, second, hole.radius() + beyond[blades - 1] * MM);
+          best = new HeadShape(blades, second, hole.radius() + beyond[blades - 1] * MM, longest);
         }
       }
     }
@@ -69,11 +75,11 @@ record HeadShape(int blades, double slits, double reach) {
     return beyond;
   }
 
-  /** The head, as far as the shape alone tells. */
+  /** The head, as far as the shape alone tells; one long line by itself may be anything. */
   Head head() {
-    if (slits <= FIELD) {
-      return Head.FIELD;
+    if (slits >= BROADHEAD) {
+      return Head.BROADHEAD;
     }
-    return slits >= BROADHEAD ? Head.BROADHEAD : Head.UNKNOWN;
+    return slits <= FIELD && longest < ONE_SLIT ? Head.FIELD : Head.UNKNOWN;
   }
 }

@@ -2,7 +2,6 @@ package sheaf.scanner.hole;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -41,9 +40,6 @@ final class HoleJudge {
   /** A hole this much nearer to one dot than to the other is surely meant for it. */
   private static final double CLEARLY_NEARER = 1.15;
 
-  /** Where the ticks say how many broadheads: their slits are longer than others by this, in mm. */
-  private static final double CLEARLY_LONGER = 1.5;
-
   private final Layout layout;
   private final ArrowsShot shot;
   private final List<Hole> holes = new ArrayList<>();
@@ -71,7 +67,7 @@ final class HoleJudge {
       judge.judgeView(view);
     }
     List<FoundHole> chosen = judge.choose(found);
-    Map<FoundHole, Head> heads = judge.heads(chosen);
+    Map<FoundHole, Head> heads = Heads.of(chosen, shot);
     chosen.stream()
         .sorted(Comparator.comparingDouble(hole -> hole.circle().y()))
         .forEach(hole -> judge.add(hole, heads.get(hole)));
@@ -109,39 +105,6 @@ final class HoleJudge {
 
   private void maybe(FoundHole hole) {
     doubt(ReasonCode.HOLE_UNSURE, "Is this a hole?", place(hole));
-  }
-
-  /**
-   * A shape that leaves the head open is settled by the ticks: so many broadheads were shot, and so
-   * many holes have clearly longer slits than the rest.
-   */
-  private Map<FoundHole, Head> heads(List<FoundHole> chosen) {
-    Map<FoundHole, Head> heads = new HashMap<>();
-    chosen.forEach(hole -> heads.put(hole, hole.shape().head()));
-    boolean counted = shot.all().isPresent() && shot.all().getAsInt() == chosen.size();
-    if (counted) {
-      List<FoundHole> longest =
-          chosen.stream()
-              .sorted(
-                  Comparator.comparingDouble((FoundHole hole) -> hole.shape().slits()).reversed())
-              .toList();
-      int broadheads = shot.broadheads().getAsInt();
-      if (apart(longest, broadheads)) {
-        longest.forEach(
-            hole ->
-                heads.put(hole, longest.indexOf(hole) < broadheads ? Head.BROADHEAD : Head.FIELD));
-      }
-    }
-    return heads;
-  }
-
-  private static boolean apart(List<FoundHole> longest, int broadheads) {
-    if (broadheads == 0 || broadheads == longest.size()) {
-      return false;
-    }
-    double last = longest.get(broadheads - 1).shape().slits();
-    double next = longest.get(broadheads).shape().slits();
-    return last - next >= CLEARLY_LONGER && last >= HeadShape.FIELD && next <= HeadShape.BROADHEAD;
   }
 
   private void add(FoundHole found, Head shape) {
@@ -189,13 +152,15 @@ final class HoleJudge {
     return dots.get(0);
   }
 
-  /** The shape tells the head; the dot must not contradict it. */
+  /** The shape tells the head, or leaves it to the dot; the dot must not contradict it. */
   private Head head(Head shape, AimDot dot, MmPoint axis) {
-    if (shape == Head.UNKNOWN) {
+    if (shape == Head.UNKNOWN && dot.aim() == Aim.SHARED) {
       doubt(
           ReasonCode.HEAD_UNSURE,
           "Did a field point or a broadhead make this hole? Its slits do not tell.",
           axis);
+    }
+    if (shape == Head.UNKNOWN) {
       return dot.aim() == Aim.SHARED ? Head.UNKNOWN : declared(dot);
     }
     if (dot.aim() != Aim.SHARED && declared(dot) != shape) {

@@ -15,7 +15,7 @@ class HeadShapeTest {
   @Test
   void twoOppositeSlitsAreTwoBlades() {
     assertThat(shape(line(10, 11), line(188, 10.5), line(95, 2)))
-        .isEqualTo(new HeadShape(2, 10.5, 140));
+        .isEqualTo(new HeadShape(2, 10.5, 140, 11));
   }
 
   @Test
@@ -37,8 +37,14 @@ class HeadShapeTest {
   }
 
   @Test
-  void aNeighboursSlitThatRunsIntoATornHoleDoesNotMakeABroadhead() {
-    assertThat(shape(line(0, 18), line(178, 2.5), line(80, 3)).head()).isEqualTo(Head.FIELD);
+  void oneLongLineMayBeANeighboursSlitSoItLeavesTheHeadOpen() {
+    assertThat(shape(line(0, 18), line(178, 2.5), line(80, 3)).head()).isEqualTo(Head.UNKNOWN);
+  }
+
+  @Test
+  void shortTearsAreAFieldPoints() {
+    assertThat(shape(line(0, 4), line(72, 2), line(178, 3), line(290, 2)).head())
+        .isEqualTo(Head.FIELD);
   }
 
   @Test
