@@ -13,6 +13,12 @@ final class BenchCardLayout {
 
   private static final double TICK_ROW = 7.6;
 
+  /** Height of the rows that tell the bow. */
+  private static final double BOW_ROWS = 22;
+
+  /** From the inspection's heading to the middle of its first row. */
+  private static final double FIRST_ROW = 10.4;
+
   /** Where the second column of tick boxes begins, from the body's left edge. */
   private static final double SECOND = 82;
 
@@ -32,10 +38,8 @@ final class BenchCardLayout {
     subtitle(Bow.of(id.variant()).label(), drawing);
     MmRect body = frame.body();
     bow(front, body, drawing);
-    double line = body.y() + 27.4 + 5;
-    inspection(front, frame, body.y() + 22, drawing);
-    double rows = Math.ceil(front.inspected().size() / 2.0);
-    measures(front, CardColumns.of(id.kind()), frame, line + rows * TICK_ROW - 2.2, drawing);
+    double end = inspection(front, frame, body.y() + BOW_ROWS, drawing);
+    measures(front, CardColumns.of(id.kind()), frame, end, drawing);
     return frame.card(id, title, drawing);
   }
 
@@ -80,7 +84,8 @@ final class BenchCardLayout {
     }
   }
 
-  private static void inspection(CardFront front, SheetFrame frame, double top, Drawing drawing) {
+  /** Returns where the next heading goes. */
+  private static double inspection(CardFront front, SheetFrame frame, double top, Drawing drawing) {
     double x = frame.body().x();
     SheetFrame.heading(drawing, "Intake inspection", x, top, 60);
     drawing.bold("Anything not sound: do not shoot.", x + SECOND, top + 0.6, 75, 4.2, 8.5);
@@ -93,9 +98,10 @@ final class BenchCardLayout {
           parts.get(i).label(),
           List.of("sound", "not sound"),
           i < rows ? x : x + SECOND,
-          top + 10.4 + i % rows * TICK_ROW,
+          top + FIRST_ROW + i % rows * TICK_ROW,
           drawing);
     }
+    return top + FIRST_ROW + rows * TICK_ROW - TICK_ROW / 2 + 1.6;
   }
 
   private static void ask(

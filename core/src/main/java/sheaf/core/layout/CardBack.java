@@ -71,8 +71,9 @@ record CardBack(List<CardRow> rows, List<CardRow> arrow) {
         grains("point_mass", "Point", "field point and broadhead"),
         grains("insert_mass", "Insert", "with its weights"),
         length(units, "balance_point", "Balance point", "from the nock's groove", 2),
-        new CardRow.Pick("vanes", "Vanes", "how many", List.of("2", "3", "4")),
-        new CardRow.Pick("vane_set", "Vanes set", "", List.of("straight", "offset", "helical")));
+        new CardRow.Pick("vanes", "Vanes", "Vanes", "how many", List.of("2", "3", "4")),
+        new CardRow.Pick(
+            "vane_set", "Vanes set", "Vanes set", "", List.of("straight", "offset", "helical")));
   }
 
   private static CardRow diameter(UnitSystem units) {

@@ -91,7 +91,7 @@ record CardColumns(OptionalDouble last, double found, double left, OptionalDoubl
 
   private void answer(CardRow row, String column, double x, double y, Drawing drawing) {
     String key = row.key() + "_" + column;
-    String label = row.label() + " as " + column;
+    String label = row.spoken() + " as " + column;
     if (row instanceof CardRow.Measure measure) {
       drawing.number(key, label, measure.unit(), measure.form(), x, y);
     } else if (row instanceof CardRow.Pick pick) {

@@ -67,6 +67,7 @@ record CardFront(
             new CardRow.Pick(
                 "cam_stops",
                 "Cam stops",
+                "Cam stop to touch first",
                 "which one touches first",
                 List.of("both", "top", "bottom"))));
   }
@@ -126,11 +127,15 @@ record CardFront(
             grains("arrow_mass", "Bolt, total mass", "complete with point"),
             speed(units, "chronograph, this bolt"),
             new CardRow.Pick(
-                "safety", "Safety", "comes on by itself when cocked", List.of("yes", "no"))));
+                "safety",
+                "Safety",
+                "Safety comes on by itself",
+                "comes on by itself when cocked",
+                List.of("yes", "no"))));
   }
 
   private static CardRow.Pick pick(String key, String label, String first, String second) {
-    return new CardRow.Pick(key, label, "", List.of(first, second));
+    return new CardRow.Pick(key, label, label, "", List.of(first, second));
   }
 
   private static CardRow.Pick loosed(String first, String second) {

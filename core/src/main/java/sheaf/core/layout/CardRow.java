@@ -17,6 +17,11 @@ sealed interface CardRow {
   /** In bold. */
   String label();
 
+  /** What a person calls it where the hint does not stand beside it. */
+  default String spoken() {
+    return label();
+  }
+
   /** How it is measured or meant; may be empty. */
   String hint();
 
@@ -25,7 +30,8 @@ sealed interface CardRow {
       implements CardRow {}
 
   /** One of a few short words. */
-  record Pick(String key, String label, String hint, List<String> words) implements CardRow {}
+  record Pick(String key, String label, String spoken, String hint, List<String> words)
+      implements CardRow {}
 
   /**
    * A length in the units of the sheet.
