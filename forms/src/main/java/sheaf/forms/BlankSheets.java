@@ -69,16 +69,27 @@ public final class BlankSheets {
       for (SheetCode code : sheets) {
         pages.add(code);
       }
-      if (sides == Sides.BOTH) {
-        document.bothSides();
-      }
+      document.sides(sides == Sides.BOTH);
       document.write(out);
     }
   }
 
+  /** Pages that the sheets take in print, blank ones included. */
+  public static int pages(Iterable<SheetCode> sheets, Sides sides) {
+    int pages = 0;
+    for (SheetCode code : sheets) {
+      pages += startsLeaf(code, sides, pages) ? 2 : 1;
+    }
+    return pages;
+  }
+
+  /** Whether a blank page must come before a sheet, so that it begins a leaf of its own. */
+  private static boolean startsLeaf(SheetCode code, Sides sides, int pages) {
+    return sides == Sides.BOTH && pages % 2 == 1 && !code.layout().variant().isBack();
+  }
+
   private void add(SheetCode code) throws IOException {
-    boolean back = code.layout().variant().isBack();
-    if (sides == Sides.BOTH && !back && pages % 2 == 1) {
+    if (startsLeaf(code, sides, pages)) {
       document.page(paper.width(), paper.height());
       pages++;
     }

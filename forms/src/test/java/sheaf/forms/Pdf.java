@@ -1,8 +1,10 @@
 package sheaf.forms;
 
+import com.google.zxing.Binarizer;
 import com.google.zxing.BinaryBitmap;
 import com.google.zxing.RGBLuminanceSource;
 import com.google.zxing.ReaderException;
+import com.google.zxing.common.GlobalHistogramBinarizer;
 import com.google.zxing.common.HybridBinarizer;
 import com.google.zxing.qrcode.QRCodeReader;
 import java.awt.image.BufferedImage;
@@ -86,7 +88,11 @@ final class Pdf {
     int width = Math.min((int) (place.width() / 25.4 * dpi), page.getWidth() - x);
     int height = Math.min((int) (place.height() / 25.4 * dpi), page.getHeight() - y);
     int[] pixels = page.getRGB(x, y, width, height, null, 0, width);
-    HybridBinarizer binary = new HybridBinarizer(new RGBLuminanceSource(width, height, pixels));
+    RGBLuminanceSource source = new RGBLuminanceSource(width, height, pixels);
+    return code(new HybridBinarizer(source)).or(() -> code(new GlobalHistogramBinarizer(source)));
+  }
+
+  private static Optional<String> code(Binarizer binary) {
     try {
       return Optional.of(new QRCodeReader().decode(new BinaryBitmap(binary)).getText());
     } catch (ReaderException e) {

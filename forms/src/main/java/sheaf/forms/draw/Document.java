@@ -115,10 +115,10 @@ public final class Document implements AutoCloseable {
     typeface.embed(letters);
   }
 
-  /** Says that leaves are printed on both sides and turned over their long edge. */
-  public void bothSides() {
+  /** Says whether leaves are printed on both sides, turned over their long edge, or on one. */
+  public void sides(boolean both) {
     PDViewerPreferences preferences = document.getDocumentCatalog().getViewerPreferences();
-    preferences.setDuplex(DUPLEX.DuplexFlipLongEdge);
+    preferences.setDuplex(both ? DUPLEX.DuplexFlipLongEdge : DUPLEX.Simplex);
   }
 
   /** Writes the finished document; the stream is left open. */
