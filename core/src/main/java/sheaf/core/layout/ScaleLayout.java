@@ -36,6 +36,9 @@ final class ScaleLayout {
   /** Between the rules and the words in the corner that they enclose. */
   private static final double WORDS = 15;
 
+  /** Where the boxes begin, from the words' left edge. */
+  private static final double ANSWERS = 62;
+
   private final LayoutId id;
   private final SheetFrame frame;
   private final Drawing drawing = new Drawing();
@@ -148,13 +151,14 @@ final class ScaleLayout {
   }
 
   private void ask(String way, String last, double x, double middle, boolean inches) {
-    drawing.bold("Rule " + way + ", at " + last, x, middle - 2.4, 46, Drawing.lines(1, SIZE), SIZE);
+    String text = "At %s %s your rule shows".formatted(last, way);
+    drawing.bold(text, x, middle - 2.4, ANSWERS - 1, Drawing.lines(1, SIZE), SIZE);
     drawing.number(
         "rule_" + way,
         "what a rule shows " + way,
         Optional.of(inches ? Unit.INCH : Unit.MILLIMETRE),
         inches ? NumberForm.sixteenths(2) : NumberForm.decimal(3, 1, "mm"),
-        x + 48,
+        x + ANSWERS,
         middle);
   }
 
