@@ -8,14 +8,10 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.SplittableRandom;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -28,7 +24,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import sheaf.core.job.JobId;
 import sheaf.core.job.SheetCode;
 import sheaf.core.layout.Layout;
 import sheaf.core.layout.LayoutId;
@@ -242,101 +237,6 @@ class BlankSheetsTest {
       assertThat(catalog.getLanguage()).isEqualTo("en");
       assertThat(document.getDocumentInformation().getTitle()).isEqualTo("Sheaf sheets");
     }
-  }
-
-  @Test
-  void theSameSheetsGiveTheSameBytesEvenWhenPrintedAtTheSameTime() {
-    List<SheetCode> sheets = Pack.sheets(Jobs.JOB, Paper.A4, UnitSystem.INCHES);
-    byte[] alone = Pdf.of(out -> BlankSheets.write(sheets, out)).bytes();
-
-    assertThat(
-            IntStream.range(0, 8)
-                .parallel()
-                .mapToObj(i -> Pdf.of(out -> BlankSheets.write(sheets, out)).bytes()))
-        .allMatch(bytes -> Arrays.equals(bytes, alone));
-  }
-
-  @Test
-  void aFurtherPageOfALayoutCostsLittle() {
-    SheetCode sheet = code(Layouts.all().get(0));
-    int one = Pdf.of(out -> BlankSheets.write(List.of(sheet), out)).bytes().length;
-    int many = Pdf.of(out -> BlankSheets.write(Collections.nCopies(41, sheet), out)).bytes().length;
-
-    assertThat((many - one) / 40).isLessThan(5_000);
-  }
-
-  @Test
-  void pagesComeInTheOrderAskedFor() throws IOException {
-    List<SheetCode> sheets = new ArrayList<>(Pack.sheets(Jobs.JOB, Paper.A4, UnitSystem.METRIC));
-    Collections.reverse(sheets);
-    Pdf pdf = Pdf.of(out -> BlankSheets.write(sheets, out));
-
-    for (int i = 0; i < sheets.size(); i++) {
-      MmRect place = Layouts.find(sheets.get(i).layout()).orElseThrow().codes().get(0);
-      assertThat(Pdf.code(pdf.grey(i, DPI), DPI, place)).contains(sheets.get(i).text());
-    }
-  }
-
-  @Test
-  void aCardsBackIsOnTheBackOfItsFrontAndNothingOnTheBackOfATarget() throws IOException {
-    List<SheetCode> pack = Pack.sheets(Jobs.JOB, Paper.LETTER, UnitSystem.INCHES);
-    List<SheetCode> two = Stream.concat(pack.stream(), pack.stream()).toList();
-
-    Pdf pdf = Pdf.of(out -> BlankSheets.write(two, Sides.BOTH, Map.of(), out));
-
-    try (PDDocument document = pdf.open()) {
-      String printed =
-          IntStream.range(0, document.getNumberOfPages())
-              .mapToObj(i -> document.getPage(i).hasContents() ? "x" : "-")
-              .collect(Collectors.joining());
-      // Front and back, five targets with empty backs; then the next job on a leaf of its own.
-      assertThat(printed).isEqualTo("xx" + "x-".repeat(5) + "xx" + "x-".repeat(4) + "x");
-      assertThat(BlankSheets.pages(two, Sides.BOTH)).isEqualTo(printed.length());
-      assertThat(BlankSheets.pages(two, Sides.ONE)).isEqualTo(14);
-      assertThat(document.getDocumentCatalog().getViewerPreferences().getDuplex())
-          .isEqualTo("DuplexFlipLongEdge");
-    }
-  }
-
-  @Test
-  void aPadIsCollatedAndEveryPageBearsItsOwnCode() throws IOException {
-    SplittableRandom random = new SplittableRandom(11);
-    List<SheetCode> pad = new ArrayList<>();
-    for (int i = 0; i < 4; i++) {
-      pad.addAll(Pack.sheets(JobId.random(random), Paper.A4, UnitSystem.METRIC));
-    }
-    Pdf pdf = Pdf.of(out -> BlankSheets.write(pad, out));
-
-    for (int i = 0; i < pad.size(); i++) {
-      MmRect place = Layouts.find(pad.get(i).layout()).orElseThrow().codes().get(0);
-      assertThat(Pdf.code(pdf.grey(i, DPI), DPI, place)).contains(pad.get(i).text());
-    }
-  }
-
-  @Test
-  void aReturnCardShowsTheLastValuesAndADashForTheOthers() throws IOException {
-    Layout front = Layouts.current(Variant.RETURN_FRONT, Paper.LETTER, UnitSystem.INCHES);
-    Layout back = Layouts.current(Variant.RETURN_BACK, Paper.LETTER, UnitSystem.INCHES);
-    List<SheetCode> card =
-        List.of(new SheetCode(Jobs.JOB, 1, front.id()), new SheetCode(Jobs.JOB, 2, back.id()));
-    Map<String, String> last =
-        Map.of("draw_length_left", "29 6/16 in", "arrow_spine", "340", "unknown_left", "7");
-
-    String text = Pdf.of(out -> BlankSheets.write(card, Sides.BOTH, last, out)).text();
-
-    assertThat(text).contains("29 6/16 in", "last: 340", "\u2013").doesNotContain("{", "unknown");
-  }
-
-  @Test
-  void aLastValueThatIsLongerThanItsPlaceIsRefusedRatherThanPrintedTooSmall() {
-    Layout front = Layouts.current(Variant.RETURN_FRONT, Paper.LETTER, UnitSystem.INCHES);
-    Map<String, String> last = Map.of("draw_length_left", "about twenty-nine and a half inches");
-
-    assertThatThrownBy(
-            () ->
-                BlankSheets.write(
-                    List.of(code(front)), Sides.ONE, last, OutputStream.nullOutputStream()))
-        .hasMessageContaining("about twenty-nine");
   }
 
   @Test

@@ -232,18 +232,11 @@ final class PrintCommand implements Callable<Integer> {
 
   private List<Variant> variants() {
     Bow whose = bow == null ? Bow.COMPOUND : bow;
-    return switch (what) {
-      case PACK -> sheets == null ? Pack.usual(whose) : sheets.variants(whose);
-      case BENCH_CARD -> PackSheet.BENCH_CARD.variants(whose);
-      case RETURN_CARD -> PackSheet.RETURN_CARD.variants(whose);
-      case TEAR -> PackSheet.TEAR.variants(whose);
-      case LINE -> List.of(distances == null ? Variant.OPEN_DISTANCES : distances);
-      case PAIR -> List.of(dots == null ? Variant.TWO_DOTS : dots);
-      case GROUP -> PackSheet.GROUP.variants(whose);
-      case SIGHT_IN -> PackSheet.SIGHT_IN.variants(whose);
-      case SCALE_PAGE -> PackSheet.SCALE_PAGE.variants(whose);
-      case BACKING -> throw new IllegalStateException("a backing has no sheets");
-    };
+    if (what == Printable.PACK) {
+      return sheets == null ? Pack.usual(whose) : sheets.variants(whose);
+    }
+    Variant chosen = dots == null ? distances : dots;
+    return chosen == null ? what.variants(whose) : List.of(chosen);
   }
 
   private void say(String detail, Paper onto) {
