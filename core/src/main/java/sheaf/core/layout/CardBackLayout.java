@@ -17,7 +17,7 @@ final class CardBackLayout {
           + "shafts before each shot and discard damaged ones. Never dry fire. Press: the maker's "
           + "instructions. A number here is a record, not a permission to shoot.";
 
-  private static final double ROW = 9.6;
+  private static final double ROW = 10;
   private static final double HEAD = 5.4;
   private static final double GAP = 1.4;
 
