@@ -4,7 +4,8 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.HashMap;
 import java.util.Map;
-import org.apache.pdfbox.pdmodel.PDPage;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import sheaf.core.job.SheetCode;
 import sheaf.core.layout.Layout;
@@ -13,10 +14,32 @@ import sheaf.core.layout.Layouts;
 import sheaf.core.page.Paper;
 import sheaf.forms.draw.Document;
 
-/** Prints blank sheets. */
+/**
+ * Prints blank sheets.
+ *
+ * <p>What all sheets of a layout share is stored once; what a sheet has of its own is drawn while
+ * the file is written, so that a pad of thousands of pages takes little memory.
+ */
 public final class BlankSheets {
 
-  private BlankSheets() {}
+  /** Letters that job ids, sheet numbers and last values may need. */
+  private static final String OWN_LETTERS =
+      IntStream.rangeClosed(' ', '~').mapToObj(Character::toString).collect(Collectors.joining())
+          + SheetPainter.NOT_KNOWN;
+
+  private final Document document;
+  private final Sides sides;
+  private final Map<String, String> last;
+  private final Map<LayoutId, Layout> layouts = new HashMap<>();
+  private final Map<LayoutId, PDFormXObject> shared = new HashMap<>();
+  private int pages;
+  private Paper paper;
+
+  private BlankSheets(Document document, Sides sides, Map<String, String> last) {
+    this.document = document;
+    this.sides = sides;
+    this.last = last;
+  }
 
   /**
    * Writes a PDF with a page for each sheet, in order.
@@ -24,31 +47,77 @@ public final class BlankSheets {
    * @throws IllegalArgumentException when a sheet's layout was never released
    */
   public static void write(Iterable<SheetCode> sheets, OutputStream out) throws IOException {
-    Map<LayoutId, PDFormXObject> shared = new HashMap<>();
+    write(sheets, Sides.ONE, Map.of(), out);
+  }
+
+  /**
+   * Writes a PDF with the sheets in order, for one or both sides of the leaves.
+   *
+   * @param last a record's last values for return cards: printed text, unit included, by the key of
+   *     the field; a place without a value gets a dash
+   * @throws IllegalArgumentException when a sheet's layout was never released
+   * @throws sheaf.forms.draw.TextDoesNotFitException when a value is longer than its place
+   */
+  public static void write(
+      Iterable<SheetCode> sheets, Sides sides, Map<String, String> last, OutputStream out)
+      throws IOException {
     StringBuilder content = new StringBuilder();
     sheets.forEach(code -> content.append(code.text()).append(' '));
-    try (Document document = new Document("Sheaf sheets", content.toString())) {
+    try (Document document = new Document("Sheaf sheets", content.toString() + last + sides)) {
+      BlankSheets pages = new BlankSheets(document, sides, last);
+      document.embed(OWN_LETTERS + String.join("", last.values()));
       for (SheetCode code : sheets) {
-        page(code, shared, document);
+        pages.add(code);
       }
+      document.sides(sides == Sides.BOTH);
       document.write(out);
     }
   }
 
-  private static void page(SheetCode code, Map<LayoutId, PDFormXObject> shared, Document document)
-      throws IOException {
-    Layout layout =
-        Layouts.find(code.layout())
-            .orElseThrow(
-                () -> new IllegalArgumentException("no such layout: " + code.layout().code()));
-    Paper paper = code.layout().paper();
+  /** Pages that the sheets take in print, blank ones included. */
+  public static int pages(Iterable<SheetCode> sheets, Sides sides) {
+    int pages = 0;
+    for (SheetCode code : sheets) {
+      pages += startsLeaf(code, sides, pages) ? 2 : 1;
+    }
+    return pages;
+  }
+
+  /** Whether a blank page must come before a sheet, so that it begins a leaf of its own. */
+  private static boolean startsLeaf(SheetCode code, Sides sides, int pages) {
+    return sides == Sides.BOTH && pages % 2 == 1 && !code.layout().variant().isBack();
+  }
+
+  private void add(SheetCode code) throws IOException {
+    if (startsLeaf(code, sides, pages)) {
+      document.page(paper.width(), paper.height());
+      pages++;
+    }
+    Layout layout = layout(code.layout());
+    paper = code.layout().paper();
+    document.drawLate(
+        paper.width(),
+        paper.height(),
+        shared(layout),
+        pen -> SheetPainter.own(layout, code, last, pen));
+    pages++;
+  }
+
+  private Layout layout(LayoutId id) {
+    return layouts.computeIfAbsent(
+        id,
+        key ->
+            Layouts.find(key)
+                .orElseThrow(() -> new IllegalArgumentException("no such layout: " + key.code())));
+  }
+
+  private PDFormXObject shared(Layout layout) throws IOException {
     PDFormXObject form = shared.get(layout.id());
     if (form == null) {
       form =
           document.shared(paper.width(), paper.height(), pen -> SheetPainter.shared(layout, pen));
       shared.put(layout.id(), form);
     }
-    PDPage page = document.page(paper.width(), paper.height());
-    document.drawOver(page, form, pen -> SheetPainter.own(layout, code, pen));
+    return form;
   }
 }

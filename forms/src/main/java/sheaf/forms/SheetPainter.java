@@ -4,6 +4,9 @@ import java.awt.Color;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import sheaf.core.job.SheetCode;
 import sheaf.core.layout.Ink;
 import sheaf.core.layout.Ink.Tone;
@@ -22,6 +25,13 @@ final class SheetPainter {
 
   private static final String JOB = "{job}";
   private static final String SHEET = "{sheet}";
+  private static final Pattern LAST = Pattern.compile("\\{last:(\\w+)}");
+
+  /** Stands where a record has no last value, so that the place is seen to be empty on purpose. */
+  static final String NOT_KNOWN = "\u2013";
+
+  /** In points; smaller letters are lost on a worn printer. */
+  private static final double LEAST_SIZE = 7;
 
   private SheetPainter() {}
 
@@ -38,35 +48,46 @@ final class SheetPainter {
     }
   }
 
-  /** The codes, and the words that name the job or the sheet. */
-  static void own(Layout layout, SheetCode code, Pen pen) throws IOException {
+  /**
+   * The codes, the words that name the job or the sheet, and a record's last values.
+   *
+   * @param last printed text by the key of the field that it was the value of
+   */
+  static void own(Layout layout, SheetCode code, Map<String, String> last, Pen pen)
+      throws IOException {
     pen.colour(Color.BLACK);
     for (MmRect square : layout.codes()) {
       pen.fill(QrSymbol.onSheet(square, code.text()));
     }
     for (Ink ink : layout.ink()) {
       if (ink instanceof Ink.Label label && isOwn(label)) {
-        String text =
-            label
-                .text()
-                .replace(JOB, code.job().spoken())
-                .replace(SHEET, String.valueOf(code.number()));
+        String text = filledIn(label.text(), code, last);
         label(fitted(label, text, pen), text, pen);
       }
     }
   }
 
-  /** An id with many wide letters is set smaller rather than broken. */
+  private static String filledIn(String text, SheetCode code, Map<String, String> last) {
+    String named =
+        text.replace(JOB, code.job().spoken()).replace(SHEET, String.valueOf(code.number()));
+    return LAST.matcher(named)
+        .replaceAll(key -> Matcher.quoteReplacement(last.getOrDefault(key.group(1), NOT_KNOWN)));
+  }
+
+  /** An id with many wide letters is set smaller rather than broken, but never unreadably small. */
   private static Ink.Label fitted(Ink.Label label, String text, Pen pen) {
     double needed = pen.widthOf(text, label.weight(), label.size());
-    double size = label.size() * Math.min(1, label.rect().width() / needed * 0.999);
+    double fitting = label.size() * Math.min(1, label.rect().width() / needed * 0.999);
+    double size = Math.max(fitting, Math.min(label.size(), LEAST_SIZE));
     return new Ink.Label(
         label.text(), label.rect(), size, label.weight(), label.align(), label.turned());
   }
 
   private static boolean isOwn(Ink ink) {
     return ink instanceof Ink.Label label
-        && (label.text().contains(JOB) || label.text().contains(SHEET));
+        && (label.text().contains(JOB)
+            || label.text().contains(SHEET)
+            || LAST.matcher(label.text()).find());
   }
 
   private static void ink(Ink ink, Pen pen) throws IOException {

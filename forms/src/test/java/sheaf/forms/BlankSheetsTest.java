@@ -8,21 +8,20 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import sheaf.core.job.SheetCode;
@@ -43,21 +42,68 @@ class BlankSheetsTest {
   /** Each layout is drawn once for all tests that only look at it. */
   private static final Map<String, BufferedImage> PICTURES = new HashMap<>();
 
+  /** Every variant once, on all papers and in both units by turns. */
   static Stream<Layout> layouts() {
+    return Stream.of(Variant.values()).map(BlankSheetsTest::byTurns);
+  }
+
+  private static Layout byTurns(Variant variant) {
+    List<Paper> papers = Stream.of(Paper.values()).filter(variant::comesOn).toList();
+    Paper paper = papers.get(variant.ordinal() % papers.size());
+    UnitSystem[] units = UnitSystem.values();
+    return Layouts.current(variant, paper, units[variant.ordinal() / 2 % units.length]);
+  }
+
+  static Stream<Layout> all() {
     return Layouts.all().stream();
+  }
+
+  @Tag("slow")
+  @ParameterizedTest
+  @MethodSource("all")
+  void everySheetOnEveryPaperIsPrintedAsItIsLaidOut(Layout layout) throws IOException {
+    PICTURES.clear();
+    bothCodesSayWhichSheetItIs(layout);
+    everyCellOfEveryMarkIsPrintedInOneTone(layout);
+    noSeamShowsBetweenTheBlackCellsOfAMark(layout);
+    thePrintRuleIs100MillimetresAnd4InchesLong(layout);
+    nothingIsPrintedInTheOuter6Millimetres(layout);
   }
 
   @ParameterizedTest
   @MethodSource("layouts")
-  void aPageIsExactlyItsPaper(Layout layout) throws IOException {
-    // ANSI/ASME Y14.1: size A is 8.5 in by 11 in. ISO 216: A4 is 210 mm by 297 mm.
-    boolean letter = layout.id().paper() == Paper.LETTER;
+  void nothingIsPrintedInTheOuter6Millimetres(Layout layout) throws IOException {
+    BufferedImage page = picture(layout, DPI);
+    double width = layout.page().width();
+    double height = layout.page().height();
+    double margin = 6;
+    List<MmRect> edges =
+        List.of(
+            new MmRect(0, 0, width, margin),
+            new MmRect(0, height - margin, width, margin),
+            new MmRect(0, 0, margin, height),
+            new MmRect(width - margin, 0, margin, height));
+
+    assertThat(edges).allMatch(edge -> tones(page, edge).stream().allMatch(tone -> tone == 255));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    // ANSI/ASME Y14.1: A is 8.5 in by 11 in, B is 11 in by 17 in. ISO 216: A4 is 210 mm by 297 mm,
+    // A3 is 297 mm by 420 mm. In points of 1/72 in.
+    "LETTER, 612, 792",
+    "TABLOID, 792, 1224",
+    "A4, 595.276, 841.890",
+    "A3, 841.890, 1190.551"
+  })
+  void aPageIsExactlyItsPaper(Paper paper, float width, float height) throws IOException {
+    Layout layout = Layouts.current(Variant.TWO_DOTS, paper, UnitSystem.METRIC);
 
     try (PDDocument document = print(layout).open()) {
       PDRectangle box = document.getPage(0).getMediaBox();
 
-      assertThat(box.getWidth()).isEqualTo(letter ? 612 : 595.276f, within(0.01f));
-      assertThat(box.getHeight()).isEqualTo(letter ? 792 : 841.890f, within(0.01f));
+      assertThat(box.getWidth()).isEqualTo(width, within(0.01f));
+      assertThat(box.getHeight()).isEqualTo(height, within(0.01f));
       assertThat(document.getPage(0).getCropBox()).hasToString(box.toString());
       assertThat(document.getPage(0).getRotation()).isZero();
     }
@@ -194,39 +240,6 @@ class BlankSheetsTest {
   }
 
   @Test
-  void theSameSheetsGiveTheSameBytesEvenWhenPrintedAtTheSameTime() {
-    List<SheetCode> sheets = Pack.sheets(Jobs.JOB, Paper.A4, UnitSystem.INCHES);
-    byte[] alone = Pdf.of(out -> BlankSheets.write(sheets, out)).bytes();
-
-    assertThat(
-            IntStream.range(0, 8)
-                .parallel()
-                .mapToObj(i -> Pdf.of(out -> BlankSheets.write(sheets, out)).bytes()))
-        .allMatch(bytes -> Arrays.equals(bytes, alone));
-  }
-
-  @Test
-  void aFurtherPageOfALayoutCostsLittle() {
-    SheetCode sheet = code(Layouts.all().get(0));
-    int one = Pdf.of(out -> BlankSheets.write(List.of(sheet), out)).bytes().length;
-    int many = Pdf.of(out -> BlankSheets.write(Collections.nCopies(41, sheet), out)).bytes().length;
-
-    assertThat((many - one) / 40).isLessThan(5_000);
-  }
-
-  @Test
-  void pagesComeInTheOrderAskedFor() throws IOException {
-    List<SheetCode> sheets = new ArrayList<>(Pack.sheets(Jobs.JOB, Paper.A4, UnitSystem.METRIC));
-    Collections.reverse(sheets);
-    Pdf pdf = Pdf.of(out -> BlankSheets.write(sheets, out));
-
-    for (int i = 0; i < sheets.size(); i++) {
-      MmRect place = Layouts.find(sheets.get(i).layout()).orElseThrow().codes().get(0);
-      assertThat(Pdf.code(pdf.grey(i, DPI), DPI, place)).contains(sheets.get(i).text());
-    }
-  }
-
-  @Test
   void aSheetOfAnUnknownLayoutIsNotPrinted() {
     LayoutId later = new LayoutId(Variant.TWO_DOTS, Paper.A4, UnitSystem.METRIC, 2);
     List<SheetCode> sheets = List.of(new SheetCode(Jobs.JOB, 1, later));
@@ -263,8 +276,10 @@ class BlankSheetsTest {
 
   private static List<Integer> tones(BufferedImage page, MmRect place) {
     List<Integer> tones = new ArrayList<>();
-    for (int y = pixel(place.y()); y < pixel(place.bottom()); y++) {
-      for (int x = pixel(place.x()); x < pixel(place.right()); x++) {
+    int bottom = Math.min(pixel(place.bottom()), page.getHeight());
+    int right = Math.min(pixel(place.right()), page.getWidth());
+    for (int y = pixel(place.y()); y < bottom; y++) {
+      for (int x = pixel(place.x()); x < right; x++) {
         tones.add(page.getRaster().getSample(x, y, 0));
       }
     }

@@ -1,10 +1,14 @@
 package sheaf.forms;
 
+import com.google.zxing.Binarizer;
 import com.google.zxing.BinaryBitmap;
 import com.google.zxing.RGBLuminanceSource;
 import com.google.zxing.ReaderException;
+import com.google.zxing.common.GlobalHistogramBinarizer;
 import com.google.zxing.common.HybridBinarizer;
 import com.google.zxing.qrcode.QRCodeReader;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -79,14 +83,40 @@ final class Pdf {
     }
   }
 
-  /** What the QR code inside a rectangle says; empty when none can be read. */
+  /**
+   * What the QR code inside a rectangle says; empty when none can be read. Where modules are few
+   * pixels wide and no whole number of them, the reader's grid at times needs finer pixels.
+   */
   static Optional<String> code(BufferedImage page, int dpi, MmRect place) {
     int x = (int) Math.max(0, place.x() / 25.4 * dpi);
     int y = (int) Math.max(0, place.y() / 25.4 * dpi);
     int width = Math.min((int) (place.width() / 25.4 * dpi), page.getWidth() - x);
     int height = Math.min((int) (place.height() / 25.4 * dpi), page.getHeight() - y);
-    int[] pixels = page.getRGB(x, y, width, height, null, 0, width);
-    HybridBinarizer binary = new HybridBinarizer(new RGBLuminanceSource(width, height, pixels));
+    BufferedImage crop = page.getSubimage(x, y, width, height);
+    return code(crop).or(() -> code(enlarged(crop, 2))).or(() -> code(enlarged(crop, 3)));
+  }
+
+  private static Optional<String> code(BufferedImage crop) {
+    int width = crop.getWidth();
+    int height = crop.getHeight();
+    int[] pixels = crop.getRGB(0, 0, width, height, null, 0, width);
+    RGBLuminanceSource source = new RGBLuminanceSource(width, height, pixels);
+    return code(new HybridBinarizer(source)).or(() -> code(new GlobalHistogramBinarizer(source)));
+  }
+
+  private static BufferedImage enlarged(BufferedImage crop, int times) {
+    int width = times * crop.getWidth();
+    int height = times * crop.getHeight();
+    BufferedImage large = new BufferedImage(width, height, BufferedImage.TYPE_BYTE_GRAY);
+    Graphics2D g = large.createGraphics();
+    g.setRenderingHint(
+        RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
+    g.drawImage(crop, 0, 0, width, height, null);
+    g.dispose();
+    return large;
+  }
+
+  private static Optional<String> code(Binarizer binary) {
     try {
       return Optional.of(new QRCodeReader().decode(new BinaryBitmap(binary)).getText());
     } catch (ReaderException e) {

@@ -5,9 +5,12 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -16,10 +19,12 @@ import org.junit.jupiter.params.provider.MethodSource;
 import sheaf.core.job.JobId;
 import sheaf.core.job.SheetCode;
 import sheaf.core.layout.Field;
+import sheaf.core.layout.Ink;
 import sheaf.core.layout.Layout;
 import sheaf.core.layout.LayoutId;
 import sheaf.core.layout.Layouts;
 import sheaf.core.layout.RegisterMark;
+import sheaf.core.page.MmPoint;
 import sheaf.core.page.MmRect;
 import sheaf.forms.Pdf.Letter;
 
@@ -28,6 +33,12 @@ class SheetWordsTest {
 
   /** Letters of one word may touch; those of two words may not. */
   private static final double TOUCHING = 0.15;
+
+  /** What a letter's box may stand over its line's by, in millimetres. */
+  private static final double ROUNDING = 0.2;
+
+  /** Each sheet is printed once for all tests that only look at it. */
+  private static final Map<SheetCode, List<Letter>> LETTERS = new HashMap<>();
 
   private static final List<JobId> JOBS = jobs();
 
@@ -41,7 +52,7 @@ class SheetWordsTest {
 
   @ParameterizedTest
   @MethodSource("layouts")
-  void noWordsOverlapEachOtherOrReachTheOuter6Millimetres(Layout layout) throws IOException {
+  void noWordsOverlapEachOtherOrReachTheOuter6Millimetres(Layout layout) {
     List<Letter> letters = print(layout);
 
     assertThat(letters).hasSizeGreaterThan(300);
@@ -51,13 +62,36 @@ class SheetWordsTest {
 
   @ParameterizedTest
   @MethodSource("layouts")
-  void everyWordIsAtLeast7PointsHigh(Layout layout) throws IOException {
+  void everyWordIsAtLeast7PointsHigh(Layout layout) {
     assertThat(print(layout)).allMatch(letter -> letter.size() >= 6.99);
   }
 
   @ParameterizedTest
   @MethodSource("layouts")
-  void noWordTouchesABoxACodeAMarkOrADot(Layout layout) throws IOException {
+  void everyWordStaysInTheRectangleThatTheLayoutGivesIt(Layout layout) {
+    List<MmRect> rooms =
+        layout.ink().stream()
+            .filter(Ink.Label.class::isInstance)
+            .map(ink -> ((Ink.Label) ink).rect().grow(ROUNDING))
+            .toList();
+
+    assertThat(print(layout))
+        .allMatch(letter -> rooms.stream().anyMatch(room -> room.contains(letter.box())));
+  }
+
+  @ParameterizedTest
+  @MethodSource("layouts")
+  void noLineRunsThroughAWord(Layout layout) {
+    List<MmRect> lines = layout.ink().stream().flatMap(SheetWordsTest::lines).toList();
+
+    for (Letter letter : print(layout)) {
+      assertThat(lines).as(letter.toString()).noneMatch(letter.box().grow(-TOUCHING)::overlaps);
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("layouts")
+  void noWordTouchesABoxACodeAMarkOrADot(Layout layout) {
     List<MmRect> taken = new ArrayList<>(layout.codes());
     layout.marks().stream().map(SheetWordsTest::withWhite).forEach(taken::add);
     layout.fields().stream().flatMap(SheetWordsTest::boxes).forEach(taken::add);
@@ -91,9 +125,17 @@ class SheetWordsTest {
     return job.spoken().chars().filter(letter -> letter == 'W' || letter == 'M').count();
   }
 
-  private static List<Letter> print(Layout layout) throws IOException {
+  private static List<Letter> print(Layout layout) {
     SheetCode code = new SheetCode(WIDEST, 999, layout.id());
-    return Pdf.of(out -> BlankSheets.write(List.of(code), out)).letters(0);
+    return LETTERS.computeIfAbsent(
+        code,
+        key -> {
+          try {
+            return Pdf.of(out -> BlankSheets.write(List.of(key), out)).letters(0);
+          } catch (IOException e) {
+            throw new UncheckedIOException(e);
+          }
+        });
   }
 
   static List<String> overlapping(List<Letter> letters) {
@@ -106,6 +148,32 @@ class SheetWordsTest {
       }
     }
     return found;
+  }
+
+  /** The lines of a thing that is printed; the outline of a box is four. */
+  private static Stream<MmRect> lines(Ink ink) {
+    if (ink instanceof Ink.Stroke stroke) {
+      return Stream.of(line(stroke.from(), stroke.to(), stroke.width()));
+    }
+    if (ink instanceof Ink.Box box) {
+      MmPoint topLeft = new MmPoint(box.rect().x(), box.rect().y());
+      MmPoint topRight = new MmPoint(box.rect().right(), box.rect().y());
+      MmPoint bottomLeft = new MmPoint(box.rect().x(), box.rect().bottom());
+      MmPoint bottomRight = new MmPoint(box.rect().right(), box.rect().bottom());
+      return Stream.of(
+          line(topLeft, topRight, box.width()),
+          line(topRight, bottomRight, box.width()),
+          line(bottomLeft, bottomRight, box.width()),
+          line(topLeft, bottomLeft, box.width()));
+    }
+    return Stream.empty();
+  }
+
+  private static MmRect line(MmPoint from, MmPoint to, double width) {
+    double x = Math.min(from.x(), to.x()) - width / 2;
+    double y = Math.min(from.y(), to.y()) - width / 2;
+    return new MmRect(
+        x, y, Math.abs(to.x() - from.x()) + width, Math.abs(to.y() - from.y()) + width);
   }
 
   private static MmRect withWhite(RegisterMark mark) {

@@ -36,6 +36,10 @@ final class Drawing {
 
   final List<Field> fields = new ArrayList<>();
   final List<Ink> ink = new ArrayList<>();
+  final List<Zone> zones = new ArrayList<>();
+
+  /** Where people write freely; few sheets have such a place. */
+  Optional<MmRect> notes = Optional.empty();
 
   /** Height of {@code lines} lines of text, in millimetres. */
   static double lines(int lines, double size) {
@@ -74,6 +78,17 @@ final class Drawing {
   }
 
   /**
+   * How tick boxes are set out.
+   *
+   * @param x left edge of the first box
+   * @param middle height of the middles of the first row's boxes
+   * @param pitch from one box's left edge to the next one's
+   * @param columns boxes in a row
+   * @param rowPitch from one row's middle to the next one's
+   */
+  record Rows(double x, double middle, double pitch, int columns, double rowPitch) {}
+
+  /**
    * Tick boxes in a row, each with its word to the right.
    *
    * @param x left edge of the first box
@@ -88,15 +103,42 @@ final class Drawing {
       double x,
       double middle,
       double pitch) {
+    choice(key, label, unit, values, new Rows(x, middle, pitch, values.size(), 0));
+  }
+
+  /** Tick boxes in rows, whose values have no unit. */
+  void choice(String key, String label, List<String> values, Rows rows) {
+    choice(key, label, Optional.empty(), values, rows);
+  }
+
+  private void choice(
+      String key, String label, Optional<Unit> unit, List<String> values, Rows rows) {
     List<Field.Option> options = new ArrayList<>();
     for (String value : values) {
-      double left = x + options.size() * pitch;
-      MmRect box = new MmRect(left, middle - TICK / 2, TICK, TICK);
-      options.add(new Field.Option(value, box));
-      box(box, Tone.BLACK);
-      beside(value, left + TICK + 1, middle, pitch - TICK - 1.5, NORMAL);
+      double left = rows.x() + options.size() % rows.columns() * rows.pitch();
+      double middle = rows.middle() + options.size() / rows.columns() * rows.rowPitch();
+      options.add(option(value, left, middle, rows.pitch()));
     }
     fields.add(new Field.Choice(key, label, unit, options));
+  }
+
+  /** Tick boxes in a row, as close to each other as their words allow. */
+  void snugChoice(String key, String label, List<String> values, double x, double middle) {
+    List<Field.Option> options = new ArrayList<>();
+    double left = x;
+    for (String value : values) {
+      double pitch = TICK + 2 + value.length() * NumberForm.LETTER_WIDTH;
+      options.add(option(value, left, middle, pitch));
+      left += pitch;
+    }
+    fields.add(new Field.Choice(key, label, Optional.empty(), options));
+  }
+
+  private Field.Option option(String value, double left, double middle, double pitch) {
+    MmRect box = new MmRect(left, middle - TICK / 2, TICK, TICK);
+    box(box, Tone.BLACK);
+    beside(value, left + TICK + 1, middle, pitch - TICK - 1.5, NORMAL);
+    return new Field.Option(value, box);
   }
 
   /**

@@ -14,6 +14,8 @@ import sheaf.core.page.MmRect;
  * @param codes where the two QR codes stand, quiet zone included
  * @param dots the aim dots; none on a bench card
  * @param target where arrows are meant to land; empty on a bench card
+ * @param zones numbered parts of the target; none when it is one
+ * @param notes where people write freely, kept as a picture; empty when there is no such place
  * @param fields what people fill in, in reading order
  * @param ink all else that is printed
  */
@@ -24,6 +26,8 @@ public record Layout(
     List<MmRect> codes,
     List<AimDot> dots,
     Optional<MmRect> target,
+    List<Zone> zones,
+    Optional<MmRect> notes,
     List<Field> fields,
     List<Ink> ink) {
 
@@ -32,6 +36,7 @@ public record Layout(
     marks = List.copyOf(marks);
     codes = List.copyOf(codes);
     dots = List.copyOf(dots);
+    zones = List.copyOf(zones);
     fields = List.copyOf(fields);
     ink = List.copyOf(ink);
   }

@@ -13,14 +13,19 @@ public final class Layouts {
 
   private Layouts() {}
 
-  /** The layout that is printed now for a variant, a paper and units. */
+  /**
+   * The layout that is printed now for a variant, a paper and units.
+   *
+   * @throws IllegalArgumentException when the variant does not come on that paper
+   */
   public static Layout current(Variant variant, Paper paper, UnitSystem units) {
     return draw(new LayoutId(variant, paper, units, CURRENT));
   }
 
   /** The layout of that name; empty when it was never released, as with a sheet from later on. */
   public static Optional<Layout> find(LayoutId id) {
-    return id.version() == CURRENT ? Optional.of(draw(id)) : Optional.empty();
+    boolean released = id.version() == CURRENT && MarkFamily.has(id.variant(), id.paper());
+    return released ? Optional.of(draw(id)) : Optional.empty();
   }
 
   /** All layouts that were ever released. */
@@ -37,7 +42,24 @@ public final class Layouts {
   private static Layout draw(LayoutId id) {
     return switch (id.variant()) {
       case TWO_DOTS, SHARED_DOT -> PairLayout.of(id);
-      case FRONT -> BenchCardLayout.of(id);
+      case FRONT,
+          RECURVE_FRONT,
+          CROSSBOW_FRONT,
+          RETURN_FRONT,
+          RETURN_RECURVE_FRONT,
+          RETURN_CROSSBOW_FRONT ->
+          BenchCardLayout.of(id);
+      case BACK,
+          RECURVE_BACK,
+          CROSSBOW_BACK,
+          RETURN_BACK,
+          RETURN_RECURVE_BACK,
+          RETURN_CROSSBOW_BACK ->
+          CardBackLayout.of(id);
+      case FOUR_ZONES -> TearLayout.of(id);
+      case OPEN_DISTANCES, SET_DISTANCES -> LineLayout.of(id);
+      case GROUP_GRID, SIGHT_GRID -> GridLayout.of(id);
+      case CROSS -> ScaleLayout.of(id);
     };
   }
 }

@@ -1,6 +1,7 @@
 package sheaf.core.layout;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import sheaf.core.page.MmPoint;
@@ -25,7 +26,107 @@ public enum MarkFamily {
   /** Tags 32 to 39. */
   BENCH_CARD_FRONT_LETTER(4, Variant.FRONT, Paper.LETTER),
   /** Tags 40 to 47. */
-  BENCH_CARD_FRONT_A4(5, Variant.FRONT, Paper.A4);
+  BENCH_CARD_FRONT_A4(5, Variant.FRONT, Paper.A4),
+  /** Tags 48 to 55. */
+  BENCH_CARD_BACK_LETTER(6, Variant.BACK, Paper.LETTER),
+  /** Tags 56 to 63. */
+  BENCH_CARD_BACK_A4(7, Variant.BACK, Paper.A4),
+  /** Tags 64 to 71. */
+  BENCH_CARD_RECURVE_FRONT_LETTER(8, Variant.RECURVE_FRONT, Paper.LETTER),
+  /** Tags 72 to 79. */
+  BENCH_CARD_RECURVE_FRONT_A4(9, Variant.RECURVE_FRONT, Paper.A4),
+  /** Tags 80 to 87. */
+  BENCH_CARD_RECURVE_BACK_LETTER(10, Variant.RECURVE_BACK, Paper.LETTER),
+  /** Tags 88 to 95. */
+  BENCH_CARD_RECURVE_BACK_A4(11, Variant.RECURVE_BACK, Paper.A4),
+  /** Tags 96 to 103. */
+  BENCH_CARD_CROSSBOW_FRONT_LETTER(12, Variant.CROSSBOW_FRONT, Paper.LETTER),
+  /** Tags 104 to 111. */
+  BENCH_CARD_CROSSBOW_FRONT_A4(13, Variant.CROSSBOW_FRONT, Paper.A4),
+  /** Tags 112 to 119. */
+  BENCH_CARD_CROSSBOW_BACK_LETTER(14, Variant.CROSSBOW_BACK, Paper.LETTER),
+  /** Tags 120 to 127. */
+  BENCH_CARD_CROSSBOW_BACK_A4(15, Variant.CROSSBOW_BACK, Paper.A4),
+  /** Tags 128 to 135. */
+  RETURN_CARD_FRONT_LETTER(16, Variant.RETURN_FRONT, Paper.LETTER),
+  /** Tags 136 to 143. */
+  RETURN_CARD_FRONT_A4(17, Variant.RETURN_FRONT, Paper.A4),
+  /** Tags 144 to 151. */
+  RETURN_CARD_BACK_LETTER(18, Variant.RETURN_BACK, Paper.LETTER),
+  /** Tags 152 to 159. */
+  RETURN_CARD_BACK_A4(19, Variant.RETURN_BACK, Paper.A4),
+  /** Tags 160 to 167. */
+  RETURN_CARD_RECURVE_FRONT_LETTER(20, Variant.RETURN_RECURVE_FRONT, Paper.LETTER),
+  /** Tags 168 to 175. */
+  RETURN_CARD_RECURVE_FRONT_A4(21, Variant.RETURN_RECURVE_FRONT, Paper.A4),
+  /** Tags 176 to 183. */
+  RETURN_CARD_RECURVE_BACK_LETTER(22, Variant.RETURN_RECURVE_BACK, Paper.LETTER),
+  /** Tags 184 to 191. */
+  RETURN_CARD_RECURVE_BACK_A4(23, Variant.RETURN_RECURVE_BACK, Paper.A4),
+  /** Tags 192 to 199. */
+  RETURN_CARD_CROSSBOW_FRONT_LETTER(24, Variant.RETURN_CROSSBOW_FRONT, Paper.LETTER),
+  /** Tags 200 to 207. */
+  RETURN_CARD_CROSSBOW_FRONT_A4(25, Variant.RETURN_CROSSBOW_FRONT, Paper.A4),
+  /** Tags 208 to 215. */
+  RETURN_CARD_CROSSBOW_BACK_LETTER(26, Variant.RETURN_CROSSBOW_BACK, Paper.LETTER),
+  /** Tags 216 to 223. */
+  RETURN_CARD_CROSSBOW_BACK_A4(27, Variant.RETURN_CROSSBOW_BACK, Paper.A4),
+  /** Tags 224 to 231. */
+  TEAR_LETTER(28, Variant.FOUR_ZONES, Paper.LETTER),
+  /** Tags 232 to 239. */
+  TEAR_A4(29, Variant.FOUR_ZONES, Paper.A4),
+  /** Tags 240 to 247. */
+  TEAR_TABLOID(30, Variant.FOUR_ZONES, Paper.TABLOID),
+  /** Tags 248 to 255. */
+  TEAR_A3(31, Variant.FOUR_ZONES, Paper.A3),
+  /** Tags 256 to 263. */
+  LINE_OPEN_LETTER(32, Variant.OPEN_DISTANCES, Paper.LETTER),
+  /** Tags 264 to 271. */
+  LINE_OPEN_A4(33, Variant.OPEN_DISTANCES, Paper.A4),
+  /** Tags 272 to 279. */
+  LINE_OPEN_TABLOID(34, Variant.OPEN_DISTANCES, Paper.TABLOID),
+  /** Tags 280 to 287. */
+  LINE_OPEN_A3(35, Variant.OPEN_DISTANCES, Paper.A3),
+  /** Tags 288 to 295. */
+  LINE_SET_LETTER(36, Variant.SET_DISTANCES, Paper.LETTER),
+  /** Tags 296 to 303. */
+  LINE_SET_A4(37, Variant.SET_DISTANCES, Paper.A4),
+  /** Tags 304 to 311. */
+  LINE_SET_TABLOID(38, Variant.SET_DISTANCES, Paper.TABLOID),
+  /** Tags 312 to 319. */
+  LINE_SET_A3(39, Variant.SET_DISTANCES, Paper.A3),
+  /** Tags 320 to 327. */
+  GROUP_LETTER(40, Variant.GROUP_GRID, Paper.LETTER),
+  /** Tags 328 to 335. */
+  GROUP_A4(41, Variant.GROUP_GRID, Paper.A4),
+  /** Tags 336 to 343. */
+  GROUP_TABLOID(42, Variant.GROUP_GRID, Paper.TABLOID),
+  /** Tags 344 to 351. */
+  GROUP_A3(43, Variant.GROUP_GRID, Paper.A3),
+  /** Tags 352 to 359. */
+  SIGHT_IN_LETTER(44, Variant.SIGHT_GRID, Paper.LETTER),
+  /** Tags 360 to 367. */
+  SIGHT_IN_A4(45, Variant.SIGHT_GRID, Paper.A4),
+  /** Tags 368 to 375. */
+  SIGHT_IN_TABLOID(46, Variant.SIGHT_GRID, Paper.TABLOID),
+  /** Tags 376 to 383. */
+  SIGHT_IN_A3(47, Variant.SIGHT_GRID, Paper.A3),
+  /** Tags 384 to 391. */
+  SCALE_LETTER(48, Variant.CROSS, Paper.LETTER),
+  /** Tags 392 to 399. */
+  SCALE_A4(49, Variant.CROSS, Paper.A4),
+  /** Tags 400 to 407. */
+  SCALE_TABLOID(50, Variant.CROSS, Paper.TABLOID),
+  /** Tags 408 to 415. */
+  SCALE_A3(51, Variant.CROSS, Paper.A3),
+  /** Tags 416 to 423. */
+  PAIR_TWO_DOTS_TABLOID(52, Variant.TWO_DOTS, Paper.TABLOID),
+  /** Tags 424 to 431. */
+  PAIR_TWO_DOTS_A3(53, Variant.TWO_DOTS, Paper.A3),
+  /** Tags 432 to 439. */
+  PAIR_SHARED_DOT_TABLOID(54, Variant.SHARED_DOT, Paper.TABLOID),
+  /** Tags 440 to 447. */
+  PAIR_SHARED_DOT_A3(55, Variant.SHARED_DOT, Paper.A3);
 
   /** Marks on a sheet: four corners and four edge middles. */
   public static final int MARKS = 8;
@@ -63,6 +164,11 @@ public enum MarkFamily {
   /** The paper that bears these marks. */
   public Paper paper() {
     return paper;
+  }
+
+  /** Whether marks were ever set aside for a variant on a paper. */
+  static boolean has(Variant variant, Paper paper) {
+    return Arrays.stream(values()).anyMatch(f -> f.variant == variant && f.paper == paper);
   }
 
   /** The family of a sheet; throws when none was ever set aside for it. */

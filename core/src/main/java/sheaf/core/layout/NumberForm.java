@@ -17,7 +17,7 @@ record NumberForm(List<Part> parts) {
   private static final double WORD_GAP = 2.6;
 
   /** Rough width of a letter at the size used beside boxes, in millimetres; generous. */
-  private static final double LETTER_WIDTH = 1.9;
+  static final double LETTER_WIDTH = 1.9;
 
   /**
    * A digit box, when it has a place, or a word.
@@ -35,6 +35,23 @@ record NumberForm(List<Part> parts) {
     parts.add(digit(10 / 16.0));
     parts.add(digit(1 / 16.0));
     parts.add(unit("/16 in"));
+    return new NumberForm(parts);
+  }
+
+  /** Thirty-seconds of an inch, as small openings are told: {@code [ ][ ] /32 in}. */
+  static NumberForm thirtySeconds() {
+    return new NumberForm(List.of(digit(10 / 32.0), digit(1 / 32.0), unit("/32 in")));
+  }
+
+  /** A decimal below one with its point printed: {@code 0. [ ][ ][ ] in}. */
+  static NumberForm belowOne(int decimals, String unit) {
+    List<Part> parts = new ArrayList<>(List.of(word("0.", 2 * POINT_WIDTH)));
+    double place = 1;
+    for (int i = 0; i < decimals; i++) {
+      place /= 10;
+      parts.add(digit(place));
+    }
+    parts.add(unit(unit));
     return new NumberForm(parts);
   }
 

@@ -2,38 +2,20 @@ package sheaf.core.layout;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import sheaf.core.layout.Ink.Tone;
-import sheaf.core.measure.Unit;
 import sheaf.core.page.MmPoint;
 import sheaf.core.page.MmRect;
 
 /** The pair sheet, version 1: field points and broadheads shot at two dots, or at one. */
 final class PairLayout {
 
-  /** Keys of its fields, for those who read them. */
-  static final String DISTANCE = "distance";
-
   private static final String CAUTIONS =
       "Broadheads: use a head wrench, keep blades covered, shoot only at a target rated for them "
           + "with a safe backstop. Flex carbon shafts before each shot and discard damaged ones. "
           + "Never dry fire. The bow maker's limits, range rules and local law come first.";
 
-  /** Height of a row with tick boxes, and of one with digit boxes too. */
-  private static final double TICK_ROW = 8.2;
-
-  private static final double DIGIT_ROW = 10.5;
-
-  private static final double STRIP = 4 * TICK_ROW + 2 * DIGIT_ROW;
-
-  /** Where the answers of the strip begin, from its left edge. */
-  private static final double ANSWERS = 36;
-
-  /** From one number to the next, and from one word to the next, so that boxes stand in columns. */
-  private static final double NUMBER_PITCH = 12.2;
-
-  private static final double WORD_PITCH = 20.4;
+  private static final double STRIP = 4 * Strip.TICK_ROW + 2 * Strip.DIGIT_ROW;
 
   private static final double RING_RADIUS = 14;
   private static final double RING_WIDTH = 1.2;
@@ -117,103 +99,10 @@ final class PairLayout {
   }
 
   private static void strip(UnitSystem units, SheetFrame frame, double top, Drawing drawing) {
-    double x = frame.body().x();
-    double y = top;
-    distance(units, x, y + DIGIT_ROW / 2, drawing);
-    y += DIGIT_ROW;
-    frame.divide(drawing, y);
-    arrows("arrows_field", "Field points shot", x, y + TICK_ROW / 2, drawing);
-    y += TICK_ROW;
-    frame.divide(drawing, y);
-    arrows("arrows_broadhead", "Broadheads shot", x, y + TICK_ROW / 2, drawing);
-    y += TICK_ROW;
-    frame.divide(drawing, y);
-    changed(x, y + TICK_ROW / 2, drawing);
-    y += TICK_ROW;
-    frame.divide(drawing, y);
-    way(x, y + TICK_ROW / 2, drawing);
-    y += TICK_ROW;
-    frame.divide(drawing, y);
-    howMuch(units, x, y + DIGIT_ROW / 2, drawing);
-  }
-
-  private static void distance(UnitSystem units, double x, double y, Drawing drawing) {
-    boolean inches = units == UnitSystem.INCHES;
-    Unit unit = inches ? Unit.YARD : Unit.METRE;
-    question(drawing, "Distance", "in " + (inches ? "yards" : "metres"), x, y);
-    double answers = x + ANSWERS;
-    List<String> usual =
-        inches
-            ? List.of("10", "15", "20", "25", "30", "40", "50")
-            : List.of("10", "15", "18", "20", "30", "40", "50");
-    drawing.choice(DISTANCE, "distance", Optional.of(unit), usual, answers, y, NUMBER_PITCH);
-    double other = answers + usual.size() * NUMBER_PITCH;
-    drawing.beside("or", other, y, 5, Drawing.NORMAL);
-    drawing.number(
-        "distance_written",
-        "distance written by hand",
-        Optional.of(unit),
-        NumberForm.decimal(3, 0, unit.symbol()),
-        other + 6,
-        y);
-  }
-
-  private static void arrows(String key, String label, double x, double y, Drawing drawing) {
-    question(drawing, label, "how many arrows", x, y);
-    List<String> counts = List.of("1", "2", "3", "4", "5", "6");
-    String name = label.toLowerCase(Locale.ROOT);
-    drawing.choice(key, name, Optional.empty(), counts, x + ANSWERS, y, NUMBER_PITCH);
-  }
-
-  private static void changed(double x, double y, Drawing drawing) {
-    question(drawing, "Changed before", "since the sheet before this", x, y);
-    drawing.choice(
-        "changed",
-        "changed before this sheet",
-        Optional.empty(),
-        List.of("nothing", "rest", "nocking", "yoke", "sight", "other"),
-        x + ANSWERS,
-        y,
-        WORD_PITCH);
-  }
-
-  private static void way(double x, double y, Drawing drawing) {
-    question(drawing, "Which way", "the changed part was moved", x, y);
-    drawing.choice(
-        "changed_way",
-        "which way it was changed",
-        Optional.empty(),
-        List.of("left", "right", "up", "down"),
-        x + ANSWERS,
-        y,
-        WORD_PITCH);
-  }
-
-  private static void howMuch(UnitSystem units, double x, double y, Drawing drawing) {
-    question(drawing, "How much", "write it, tick its unit", x, y);
-    drawing.number(
-        "changed_by",
-        "how much it was changed",
-        Optional.empty(),
-        NumberForm.decimal(2, 0, ""),
-        x + ANSWERS,
-        y);
-    String step = units == UnitSystem.INCHES ? "1/64 in" : "0.1 mm";
-    drawing.choice(
-        "changed_unit",
-        "unit of the change",
-        Optional.empty(),
-        List.of(step, "turns", "clicks"),
-        x + ANSWERS + WORD_PITCH,
-        y,
-        WORD_PITCH);
-  }
-
-  /** What a row asks for, over a line that says how it is meant. */
-  private static void question(Drawing drawing, String text, String hint, double x, double middle) {
-    double height = Drawing.lines(1, 9);
-    drawing.bold(text, x, middle - height + 0.4, ANSWERS - 1, height, 9);
-    double small = Drawing.lines(1, Drawing.SMALL);
-    drawing.text(hint, x, middle + 0.2, ANSWERS - 1, small, Drawing.SMALL);
+    Strip strip = new Strip(frame, units, top, drawing);
+    strip.distance();
+    strip.arrows("arrows_field", "Field points shot");
+    strip.arrows("arrows_broadhead", "Broadheads shot");
+    strip.changes("sheet");
   }
 }

@@ -159,10 +159,24 @@ record SheetFrame(MarkFamily family) {
     drawing.stroke(body.x(), y, body.right(), y, Drawing.LINE, Tone.LIGHT);
   }
 
+  /** Puts the frame and the body of a sheet that is not shot at together. */
+  Layout card(LayoutId id, String title, Drawing drawing) {
+    return layout(id, title, List.of(), Optional.empty(), drawing);
+  }
+
   /** Puts the frame and the body together. */
   Layout layout(
       LayoutId id, String title, List<AimDot> dots, Optional<MmRect> target, Drawing drawing) {
     return new Layout(
-        id, title, family.marks(), family.codes(), dots, target, drawing.fields, drawing.ink);
+        id,
+        title,
+        family.marks(),
+        family.codes(),
+        dots,
+        target,
+        drawing.zones,
+        drawing.notes,
+        drawing.fields,
+        drawing.ink);
   }
 }

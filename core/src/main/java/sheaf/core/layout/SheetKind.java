@@ -7,7 +7,19 @@ public enum SheetKind {
   /** The bow's measurements, intake inspection and notes. */
   BENCH_CARD('B'),
   /** Field points and broadheads compared. */
-  PAIR('P');
+  PAIR('P'),
+  /** Tears through paper, one shot a zone. */
+  TEAR('T'),
+  /** Impact along one upright line from near to far. */
+  LINE('L'),
+  /** One dot on a grid, for the size of a group. */
+  GROUP('G'),
+  /** One dot on a grid that says which way to move the sight. */
+  SIGHT_IN('S'),
+  /** A bench card beside the record's last values. */
+  RETURN_CARD('R'),
+  /** Rules across and down, to check a printer with. */
+  SCALE('X');
 
   private final char letter;
 

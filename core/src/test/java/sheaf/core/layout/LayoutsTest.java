@@ -75,6 +75,34 @@ class LayoutsTest {
 
   @ParameterizedTest
   @MethodSource("all")
+  void digitBoxesAreLightAndTickBoxesBlack(Layout layout) {
+    // A scan tells a light box from a pen; a tick box is found by its black edge.
+    for (Field field : layout.fields()) {
+      Ink.Tone tone = field instanceof Field.Number ? Ink.Tone.LIGHT : Ink.Tone.BLACK;
+
+      assertThat(boxes(field))
+          .allMatch(box -> layout.ink().contains(new Ink.Box(box, Drawing.LINE, tone)));
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("all")
+  void noLineIsThinnerThanAQuarterMillimetreAndNoLetterSmallerThan7Points(Layout layout) {
+    for (Ink ink : layout.ink()) {
+      if (ink instanceof Ink.Stroke stroke) {
+        assertThat(stroke.width()).isGreaterThanOrEqualTo(0.25);
+      } else if (ink instanceof Ink.Box box) {
+        assertThat(box.width()).isGreaterThanOrEqualTo(0.25);
+      } else if (ink instanceof Ink.Ring ring) {
+        assertThat(ring.width()).isGreaterThanOrEqualTo(0.25);
+      } else if (ink instanceof Ink.Label label) {
+        assertThat(label.size()).isGreaterThanOrEqualTo(7);
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("all")
   void theMarksAloneTellVariantAndPaper(Layout layout) {
     for (RegisterMark mark : layout.marks()) {
       MarkFamily family = MarkFamily.ofTag(mark.tag()).orElseThrow();
@@ -100,14 +128,21 @@ class LayoutsTest {
     assertThat(Layouts.find(later)).isEmpty();
   }
 
-  private static Stream<MmRect> boxes(Field field) {
+  @Test
+  void aCardOnALargePaperIsUnknownToo() {
+    LayoutId large = new LayoutId(Variant.FRONT, Paper.A3, UnitSystem.METRIC, 1);
+
+    assertThat(Layouts.find(large)).isEmpty();
+  }
+
+  static Stream<MmRect> boxes(Field field) {
     if (field instanceof Field.Choice choice) {
       return choice.options().stream().map(Field.Option::box);
     }
     return ((Field.Number) field).digits().stream().map(Field.Digit::box);
   }
 
-  private static List<MmRect> boxes(Layout layout) {
+  static List<MmRect> boxes(Layout layout) {
     return layout.ink().stream().map(LayoutsTest::extent).toList();
   }
 

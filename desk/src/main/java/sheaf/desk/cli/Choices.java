@@ -6,9 +6,11 @@ import java.util.Locale;
 import java.util.function.Function;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
+import sheaf.core.layout.Bow;
 import sheaf.core.layout.UnitSystem;
 import sheaf.core.layout.Variant;
 import sheaf.core.page.Paper;
+import sheaf.forms.Sides;
 
 /** Options with a few words to choose from: what a word means, and the words for completion. */
 abstract class Choices<T> implements ITypeConverter<T>, Iterable<String> {
@@ -54,6 +56,29 @@ abstract class Choices<T> implements ITypeConverter<T>, Iterable<String> {
       super(
           List.of(Variant.TWO_DOTS, Variant.SHARED_DOT),
           variant -> variant == Variant.TWO_DOTS ? "two" : "one");
+    }
+  }
+
+  /** Whether a line sheet's distances are printed. */
+  static final class OfDistances extends Choices<Variant> {
+    OfDistances() {
+      super(
+          List.of(Variant.OPEN_DISTANCES, Variant.SET_DISTANCES),
+          variant -> variant == Variant.OPEN_DISTANCES ? "written" : "printed");
+    }
+  }
+
+  /** Whose card. */
+  static final class OfBow extends Choices<Bow> {
+    OfBow() {
+      super(List.of(Bow.values()), Bow::label);
+    }
+  }
+
+  /** How many sides of a leaf are printed. */
+  static final class OfSides extends Choices<Sides> {
+    OfSides() {
+      super(List.of(Sides.BOTH, Sides.ONE), sides -> sides.name().toLowerCase(Locale.ROOT));
     }
   }
 

@@ -3,6 +3,7 @@ package sheaf.desk.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -12,7 +13,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import sheaf.core.job.JobId;
 import sheaf.core.job.SheetCode;
-import sheaf.core.layout.Layouts;
+import sheaf.core.layout.Bow;
 import sheaf.core.layout.UnitSystem;
 import sheaf.core.layout.Variant;
 import sheaf.core.page.Paper;
@@ -22,6 +23,7 @@ import sheaf.desk.report.Text;
 import sheaf.forms.Backing;
 import sheaf.forms.BlankSheets;
 import sheaf.forms.Pack;
+import sheaf.forms.Sides;
 
 /** {@code sheaf print}: blank papers as a PDF. */
 @Command(
@@ -31,13 +33,17 @@ import sheaf.forms.Pack;
       "",
       "Examples:",
       "  sheaf print pack -o pack.pdf",
-      "      everything for one bow: a bench card and pair sheets with one job id",
-      "  sheaf print pack --copies 20 -o pad.pdf",
-      "      a pad of twenty packs, each with a job id of its own",
+      "      bench card, tear, line and pair sheets for one bow, with one job id",
+      "  sheaf print pack --jobs 20 --sheets tear*2,line,pair*2 -o pad.pdf",
+      "      a pad of twenty packs, each with a bench card and a job id of its own",
       "  sheaf print pair --dots one --paper a4 --units metric -o pair.pdf",
       "      a pair sheet with one shared dot, on A4, in metres",
+      "  sheaf print return-card --from 7G4KQ-2M8XE-0 -o card.pdf",
+      "      a bench card with what that job left printed beside it",
       "  sheaf print backing -o backing.pdf",
       "      the coloured page to lay behind a shot sheet while it is scanned",
+      "  sheaf print scale-page -o scale.pdf",
+      "      rules to check a printer with, before its first pad",
       "  sheaf print pair -o - | lp",
       "      straight to a printer",
       "",
@@ -45,7 +51,7 @@ import sheaf.forms.Pack;
     })
 final class PrintCommand implements Callable<Integer> {
 
-  private static final int MOST_COPIES = 500;
+  private static final int MOST_COPIES = 2000;
 
   private final Desk desk;
   private final Sheaf sheaf;
@@ -57,9 +63,30 @@ final class PrintCommand implements Callable<Integer> {
       converter = Choices.OfPrintable.class,
       completionCandidates = Choices.OfPrintable.class,
       description =
-          "pair: field points and broadheads compared; bench-card: inspection and measurements;"
-              + " pack: both, for one bow; backing: the page laid behind a shot sheet.")
+          "pack: everything for one bow; bench-card: inspection and measurements, front and back;"
+              + " tear: four tears through paper; line: impact from near to far; pair: field points"
+              + " and broadheads compared; group: the size of a group; sight-in: which way to move"
+              + " the sight; return-card: a bench card beside an earlier job's values; backing: the"
+              + " page laid behind a shot sheet; scale-page: rules to check a printer with.")
   private Printable what;
+
+  @Option(
+      names = "--sheets",
+      paramLabel = "LIST",
+      converter = SheetList.Reader.class,
+      description =
+          "Pack only: what follows the bench card, such as tear*2,line,pair*2 (the default)."
+              + " Also line-printed, pair-one, group, sight-in, scale-page, and return-card in"
+              + " place of the bench card.")
+  private SheetList sheets;
+
+  @Option(
+      names = "--bow",
+      paramLabel = "compound|recurve|crossbow",
+      converter = Choices.OfBow.class,
+      completionCandidates = Choices.OfBow.class,
+      description = "Whose card: compound is the default.")
+  private Bow bow;
 
   @Option(
       names = "--dots",
@@ -70,11 +97,37 @@ final class PrintCommand implements Callable<Integer> {
   private Variant dots;
 
   @Option(
+      names = "--distances",
+      paramLabel = "written|printed",
+      converter = Choices.OfDistances.class,
+      completionCandidates = Choices.OfDistances.class,
+      description = "Line sheet only: boxes to write them in (the default), or printed.")
+  private Variant distances;
+
+  @Option(
+      names = "--from",
+      paramLabel = "JOB",
+      converter = JobWord.class,
+      description = "Return card only: the job whose values are printed on it.")
+  private JobId from;
+
+  @Option(
+      names = "--sides",
+      paramLabel = "both|one",
+      converter = Choices.OfSides.class,
+      completionCandidates = Choices.OfSides.class,
+      description =
+          "Pack only: for printing on both sides (the default), where blank pages keep the backs"
+              + " of targets empty, or on one.")
+  private Sides sides;
+
+  @Option(
       names = "--paper",
-      paramLabel = "letter|a4",
+      paramLabel = "letter|a4|tabloid|a3",
       converter = Choices.OfPaper.class,
       completionCandidates = Choices.OfPaper.class,
-      description = "Default: letter, or paper= in sheaf.properties.")
+      description =
+          "Default: letter, or paper= in sheaf.properties. Cards come on letter and a4 only.")
   private Paper paper;
 
   @Option(
@@ -88,7 +141,7 @@ final class PrintCommand implements Callable<Integer> {
   private UnitSystem units;
 
   @Option(
-      names = "--copies",
+      names = {"--copies", "--jobs"},
       paramLabel = "N",
       defaultValue = "1",
       description = "1 to " + MOST_COPIES + "; each copy or pack gets a job id of its own.")
@@ -116,41 +169,74 @@ final class PrintCommand implements Callable<Integer> {
       Output.write(desk.console(), output, out -> Backing.write(onto, copies, out));
       say("for a colour printer", onto);
     } else {
-      printSheets(onto, in);
+      printSheets(what.isCard() ? onto.small() : onto, in);
     }
     return ExitStatus.OK.number();
   }
 
   private void check() {
     if (copies < 1 || copies > MOST_COPIES) {
-      throw new ParameterException(
-          spec.commandLine(), "--copies must be 1 to " + MOST_COPIES + ", not " + copies);
+      throw misuse("--copies (or --jobs) must be 1 to " + MOST_COPIES + ", not " + copies);
     }
-    if (dots != null && what != Printable.PAIR) {
-      throw new ParameterException(spec.commandLine(), "--dots is for pair sheets only");
+    boolean pack = what == Printable.PACK;
+    boolean returns = what == Printable.RETURN_CARD || (sheets != null && sheets.hasReturnCard());
+    only(dots, what == Printable.PAIR, "--dots is for pair sheets only");
+    only(distances, what == Printable.LINE, "--distances is for line sheets only");
+    only(sheets, pack, "--sheets is for packs only");
+    only(sides, pack, "--sides is for packs only");
+    only(bow, pack || what.isCard(), "--bow is for packs and cards only");
+    only(from, returns, "--from is for return cards only");
+    if (what.isCard() && paper != null && paper != paper.small()) {
+      throw misuse("A " + what.noun() + " comes on letter and a4 paper only: targets are larger");
     }
+  }
+
+  private void only(Object option, boolean fits, String complaint) {
+    if (option != null && !fits) {
+      throw misuse(complaint);
+    }
+  }
+
+  private ParameterException misuse(String complaint) {
+    return new ParameterException(spec.commandLine(), complaint);
   }
 
   private void printSheets(Paper onto, UnitSystem in) {
-    List<SheetCode> sheets = new ArrayList<>();
-    List<String> jobs = new ArrayList<>();
+    List<Variant> variants = variants();
+    List<SheetCode> codes = new ArrayList<>();
     for (int i = 0; i < copies; i++) {
-      JobId job = JobId.random(desk.random());
-      jobs.add(job.spoken());
-      sheets.addAll(sheetsOf(job, onto, in));
+      codes.addAll(Pack.sheets(JobId.random(desk.random()), variants, onto, in));
     }
-    Output.write(desk.console(), output, out -> BlankSheets.write(sheets, out));
-    String named = copies == 1 ? "job " + jobs.get(0) : "a job id for each, from " + jobs.get(0);
-    say(Text.count(sheets.size(), "page") + ", " + named, onto);
+    Map<String, String> last =
+        from == null
+            ? Map.of()
+            : LastValues.of(StoredJob.find(from, sheaf.home(), desk.clock()).summary());
+    Sides printed = sides();
+    Output.write(desk.console(), output, out -> BlankSheets.write(codes, printed, last, out));
+    String first = codes.get(0).job().spoken();
+    String named = copies == 1 ? "job " + first : "a job id for each, from " + first;
+    say(pages(codes, printed) + ", " + named, onto);
   }
 
-  private List<SheetCode> sheetsOf(JobId job, Paper onto, UnitSystem in) {
-    if (what == Printable.PACK) {
-      return Pack.sheets(job, onto, in);
+  private String pages(List<SheetCode> codes, Sides printed) {
+    String pages = Text.count(BlankSheets.pages(codes, printed), "page");
+    return printed == Sides.BOTH ? pages + " for both sides" : pages;
+  }
+
+  private Sides sides() {
+    if (sides != null) {
+      return sides;
     }
-    Variant variant =
-        what == Printable.BENCH_CARD ? Variant.FRONT : dots == null ? Variant.TWO_DOTS : dots;
-    return List.of(new SheetCode(job, 1, Layouts.current(variant, onto, in).id()));
+    return what == Printable.PACK || what.isCard() ? Sides.BOTH : Sides.ONE;
+  }
+
+  private List<Variant> variants() {
+    Bow whose = bow == null ? Bow.COMPOUND : bow;
+    if (what == Printable.PACK) {
+      return sheets == null ? Pack.usual(whose) : sheets.variants(whose);
+    }
+    Variant chosen = dots == null ? distances : dots;
+    return chosen == null ? what.variants(whose) : List.of(chosen);
   }
 
   private void say(String detail, Paper onto) {

@@ -1,22 +1,39 @@
 package sheaf.desk.cli;
 
+import java.util.List;
 import java.util.Locale;
+import sheaf.core.layout.Bow;
+import sheaf.core.layout.Variant;
 
 /** What {@code sheaf print} can print. */
 enum Printable {
-  /** A pair sheet. */
-  PAIR("pair sheet"),
-  /** A bench card. */
-  BENCH_CARD("bench card"),
-  /** A bench card and pair sheets with one job id. */
+  /** Everything for one bow, with one job id. */
   PACK("pack"),
+  /** A bench card, front and back. */
+  BENCH_CARD("bench card", PackSheet.BENCH_CARD),
+  /** A tear sheet. */
+  TEAR("tear sheet", PackSheet.TEAR),
+  /** A line sheet. */
+  LINE("line sheet", PackSheet.LINE),
+  /** A pair sheet. */
+  PAIR("pair sheet", PackSheet.PAIR),
+  /** A group sheet. */
+  GROUP("group sheet", PackSheet.GROUP),
+  /** A sight-in sheet. */
+  SIGHT_IN("sight-in sheet", PackSheet.SIGHT_IN),
+  /** A bench card beside the values of an earlier job. */
+  RETURN_CARD("return card", PackSheet.RETURN_CARD),
   /** The coloured page laid behind shot sheets. */
-  BACKING("backing");
+  BACKING("backing"),
+  /** Rules to check a printer with. */
+  SCALE_PAGE("scale page", PackSheet.SCALE_PAGE);
 
   private final String noun;
+  private final List<PackSheet> sheets;
 
-  Printable(String noun) {
+  Printable(String noun, PackSheet... sheets) {
     this.noun = noun;
+    this.sheets = List.of(sheets);
   }
 
   /** In sentences. */
@@ -27,5 +44,15 @@ enum Printable {
   /** The name in commands. */
   String label() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /** Its pages; none of a pack, whose list says them, and of a backing, which is no sheet. */
+  List<Variant> variants(Bow bow) {
+    return sheets.stream().flatMap(sheet -> sheet.variants(bow).stream()).toList();
+  }
+
+  /** Whether it has a front and a back, so that it comes on small paper only. */
+  boolean isCard() {
+    return this == BENCH_CARD || this == RETURN_CARD;
   }
 }

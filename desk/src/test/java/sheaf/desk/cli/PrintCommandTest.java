@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class PrintCommandTest {
@@ -16,14 +17,61 @@ class PrintCommandTest {
   @TempDir Path folder;
 
   @ParameterizedTest
-  @ValueSource(strings = {"pair", "bench-card", "pack", "backing"})
-  void everyPaperIsPrinted(String what) throws Exception {
+  @EnumSource
+  void everyPaperIsPrinted(Printable what) throws Exception {
     Path file = folder.resolve("out.pdf");
-    CommandRun run = print(what, "-o", file.toString());
+    CommandRun run = print(what.label(), "-o", file.toString());
     assertThat(run.status()).isZero();
     assertThat(Files.readString(file, StandardCharsets.ISO_8859_1)).startsWith("%PDF-");
-    assertThat(run.err()).contains("on letter paper").contains("Print at 100 %");
+    assertThat(run.err().replaceAll("\\s+", " "))
+        .startsWith("1 " + what.noun() + " on letter paper")
+        .contains("Print at 100 %");
     assertThat(run.out()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"tear, tabloid", "line, a3", "pair, tabloid", "group, a3", "sight-in, a3"})
+  void targetsComeOnLargePaperToo(String what, String paper) {
+    CommandRun run = print(what, "--paper", paper, "-o", "-");
+    assertThat(run.status()).isZero();
+    assertThat(run.err()).contains("on " + paper + " paper");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"compound", "recurve", "crossbow"})
+  void everyBowHasACardOfTwoSides(String bow) {
+    assertThat(print("bench-card", "--bow", bow, "-o", "-").err()).contains("2 pages for both");
+    assertThat(print("return-card", "--bow", bow, "-o", "-").err()).contains("2 pages for both");
+  }
+
+  @Test
+  void aPackIsTheBenchCardAndTheSheetsOfItsList() {
+    // A card's leaf, and a leaf with an empty back for each of three targets but the last.
+    CommandRun both = print("pack", "--sheets", "tear*2,sight-in", "-o", "-");
+    CommandRun one = print("pack", "--sheets", "tear*2, sight-in", "--sides", "one", "-o", "-");
+    assertThat(both.err()).contains("(7 pages for both sides, job ");
+    assertThat(one.err()).contains("(5 pages, job ");
+  }
+
+  @Test
+  void aListThatNamesACardGetsNoOther() {
+    assertThat(print("pack", "--sheets", "return-card,pair", "-o", "-").err())
+        .contains("(3 pages for both sides, job ");
+  }
+
+  @Test
+  void settingsForLargePaperLeaveACardSmall() throws Exception {
+    Files.writeString(folder.resolve("sheaf.properties"), "paper=a3\n");
+    assertThat(print("bench-card", "-o", "-").err()).contains("bench card on a4 paper");
+    assertThat(print("tear", "-o", "-").err()).contains("tear sheet on a3 paper");
+  }
+
+  @Test
+  void aReturnCardOfAJobThatWasNeverReadIsRefused() {
+    CommandRun run = print("return-card", "--from", "7G4KQ-2M8XE-0", "-o", "-");
+    assertThat(run.status()).isEqualTo(2);
+    assertThat(run.out()).isEmpty();
+    assertThat(run.err()).contains("7G4KQ-2M8XE-0").contains("is not known");
   }
 
   @Test
@@ -44,7 +92,7 @@ class PrintCommandTest {
 
   @Test
   void everyPackOfAPadHasAJobOfItsOwn() {
-    CommandRun run = print("pack", "--copies", "3", "-o", "-");
+    CommandRun run = print("pack", "--jobs", "3", "-o", "-");
     assertThat(run.err()).startsWith("3 packs on letter paper (").contains("a job id for each");
   }
 
@@ -55,11 +103,22 @@ class PrintCommandTest {
           """
           print                              | Missing required
           print pair                         | Missing required option: '--output=FILE'
-          print poster -o -                  | 'poster' is none of pair, bench-card, pack, backing
-          print pair --paper a3 -o -         | --paper: 'a3' is none of letter, a4
+          print poster -o -                  | 'poster' is none of pack, bench-card, tear, line
+          print pair --paper a2 -o -         | --paper: 'a2' is none of letter, a4, tabloid, a3
+          print bench-card --paper a3 -o -   | A bench card comes on letter and a4 paper only
+          print pack --sheets poster -o -    | --sheets: 'poster' is none of bench-card, return-card
+          print pack --sheets tear*0 -o -    | 'tear*0' must say how often with a number from 1 to 99
+          print pack --sheets tear*x -o -    | 'tear*x' must say how often with a number from 1 to 99
+          print pack --sheets tear,,line -o - | a sheet is missing in 'tear,,line'
+          print pack --sheets tear*99,line -o - | more than 99 sheets in one pack
+          print pair --sheets tear -o -      | --sheets is for packs only
+          print pair --sides one -o -        | --sides is for packs only
+          print tear --bow recurve -o -      | --bow is for packs and cards only
+          print pair --distances printed -o - | --distances is for line sheets only
+          print pack --from 7G4KQ-2M8XE-0 -o - | --from is for return cards only
           print pair --units cubits -o -     | 'cubits' is none of in, metric
           print pack --dots one -o -         | --dots is for pair sheets only
-          print pair --copies 0 -o -         | --copies must be 1 to 500, not 0
+          print pair --copies 0 -o -         | --copies (or --jobs) must be 1 to 2000, not 0
           print pair --copies many -o -      | 'many' is not an int
           print pair --colour red -o -       | There is no option '--colour'
           """)

@@ -12,13 +12,18 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAppearanceStream;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
+import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences.DUPLEX;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences.PRINT_SCALING;
+import sheaf.core.layout.Ink.Weight;
 
 /** A PDF being made. Two documents made from the same input are the same, byte for byte. */
 public final class Document implements AutoCloseable {
 
   private final PDDocument document = new PDDocument();
   private final Typeface typeface;
+
+  /** Holds the resources that all pages drawn late share; it is itself never written. */
+  private final PDAppearanceStream late = new PDAppearanceStream(document);
 
   /**
    * Begins a document.
@@ -29,6 +34,10 @@ public final class Document implements AutoCloseable {
    */
   public Document(String title, String content) throws IOException {
     typeface = new Typeface(document);
+    late.setResources(new PDResources());
+    for (Weight weight : Weight.values()) {
+      late.getResources().add(typeface.of(weight));
+    }
     document.setDocumentId((long) content.hashCode());
     document.getDocumentInformation().setTitle(title);
     document.getDocumentInformation().setCreator("Sheaf");
@@ -75,6 +84,41 @@ public final class Document implements AutoCloseable {
       out.drawForm(shared);
       drawing.draw(new Pen(out, typeface, page.getMediaBox().getHeight() * Mm.PER_POINT));
     }
+  }
+
+  /**
+   * Adds a page over something shared, drawn only while the document is written: so a document of
+   * thousands of pages never holds more than one of their contents.
+   *
+   * <p>Its letters must be {@linkplain #embed embedded} beforehand, since the typeface's subset is
+   * written first.
+   */
+  public void drawLate(double width, double height, PDFormXObject shared, Pen.Drawing drawing) {
+    PDPage page = page(width, height);
+    page.setResources(late.getResources());
+    // Whatever a content needs must be known before writing begins.
+    late.getResources().add(shared);
+    page.getCOSObject()
+        .setItem(COSName.CONTENTS, new LateStream(out -> late(out, height, shared, drawing)));
+  }
+
+  private void late(OutputStream stream, double height, PDFormXObject shared, Pen.Drawing drawing)
+      throws IOException {
+    try (PDPageContentStream out = new PDPageContentStream(document, late, stream)) {
+      out.drawForm(shared);
+      drawing.draw(new Pen(out, typeface, height));
+    }
+  }
+
+  /** Embeds letters that pages drawn late will need. */
+  public void embed(String letters) {
+    typeface.embed(letters);
+  }
+
+  /** Says whether leaves are printed on both sides, turned over their long edge, or on one. */
+  public void sides(boolean both) {
+    PDViewerPreferences preferences = document.getDocumentCatalog().getViewerPreferences();
+    preferences.setDuplex(both ? DUPLEX.DuplexFlipLongEdge : DUPLEX.Simplex);
   }
 
   /** Writes the finished document; the stream is left open. */

@@ -46,6 +46,13 @@ public final class Typeface {
     }
   }
 
+  /** Puts letters into the subsets that are embedded, before anything is written with them. */
+  void embed(String letters) {
+    for (Weight weight : Weight.values()) {
+      printable(letters, weight).codePoints().forEach(of(weight)::addToSubset);
+    }
+  }
+
   /** The text with every character that the typeface lacks replaced by a question mark. */
   String printable(String text, Weight weight) {
     StringBuilder printable = new StringBuilder();

@@ -1,0 +1,61 @@
+package sheaf.desk.cli;
+
+import java.util.List;
+import java.util.Locale;
+import sheaf.core.layout.Bow;
+import sheaf.core.layout.Variant;
+
+/** What {@code --sheets} can put into a pack. */
+enum PackSheet {
+  /** Front and back of the bow's bench card. */
+  BENCH_CARD {
+    @Override
+    List<Variant> variants(Bow bow) {
+      return List.of(bow.front(), bow.back());
+    }
+  },
+  /** Front and back of the bow's return card. */
+  RETURN_CARD {
+    @Override
+    List<Variant> variants(Bow bow) {
+      return List.of(bow.returnFront(), bow.returnBack());
+    }
+  },
+  /** A tear sheet. */
+  TEAR(Variant.FOUR_ZONES),
+  /** A line sheet with distances to write in. */
+  LINE(Variant.OPEN_DISTANCES),
+  /** A line sheet with printed distances. */
+  LINE_PRINTED(Variant.SET_DISTANCES),
+  /** A pair sheet with two dots. */
+  PAIR(Variant.TWO_DOTS),
+  /** A pair sheet with one dot. */
+  PAIR_ONE(Variant.SHARED_DOT),
+  /** A group sheet. */
+  GROUP(Variant.GROUP_GRID),
+  /** A sight-in sheet. */
+  SIGHT_IN(Variant.SIGHT_GRID),
+  /** A scale page. */
+  SCALE_PAGE(Variant.CROSS);
+
+  private final List<Variant> variants;
+
+  PackSheet(Variant... variants) {
+    this.variants = List.of(variants);
+  }
+
+  /** Its pages. */
+  List<Variant> variants(Bow bow) {
+    return variants;
+  }
+
+  /** Whether it is a card, of which a pack has one unless its list names another. */
+  boolean isCard() {
+    return this == BENCH_CARD || this == RETURN_CARD;
+  }
+
+  /** The name in {@code --sheets}. */
+  String label() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+}
