@@ -9,6 +9,7 @@ import picocli.CommandLine.TypeConversionException;
 import sheaf.core.layout.UnitSystem;
 import sheaf.core.layout.Variant;
 import sheaf.core.page.Paper;
+import sheaf.forms.CardForm;
 
 /** Options with a few words to choose from: what a word means, and the words for completion. */
 abstract class Choices<T> implements ITypeConverter<T>, Iterable<String> {
@@ -54,6 +55,13 @@ abstract class Choices<T> implements ITypeConverter<T>, Iterable<String> {
       super(
           List.of(Variant.TWO_DOTS, Variant.SHARED_DOT),
           variant -> variant == Variant.TWO_DOTS ? "two" : "one");
+    }
+  }
+
+  /** What a finished card is for. */
+  static final class OfCardForm extends Choices<CardForm> {
+    OfCardForm() {
+      super(List.of(CardForm.values()), CardForm::label);
     }
   }
 

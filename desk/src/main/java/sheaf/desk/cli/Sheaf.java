@@ -31,7 +31,7 @@ import sheaf.desk.home.Settings;
       "'sheaf COMMAND --help' explains each command with examples.",
       "",
       "Exit status: 0 all well, 1 the machine would not do it, 2 misuse,",
-      "             3 a page needs a person's look, 4 a page was refused."
+      "             3 a page needs a person's look, 4 a page or card was refused."
     })
 public final class Sheaf implements Runnable {
 
@@ -73,6 +73,7 @@ public final class Sheaf implements Runnable {
             .addSubcommand("read", new ReadCommand(desk, sheaf))
             .addSubcommand("show", new ShowCommand(desk, sheaf))
             .addSubcommand("card", new CardCommand(desk, sheaf))
+            .addSubcommand("import", new ImportCommand(desk, sheaf))
             .addSubcommand("demo", new DemoCommand(desk))
             .addSubcommand("completion", new CompletionCommand(desk))
             .addSubcommand("help", new HelpCommand());
@@ -101,7 +102,8 @@ public final class Sheaf implements Runnable {
   @Override
   public void run() {
     throw new ParameterException(
-        spec.commandLine(), "What shall it do? The commands are print, read, show, card and demo.");
+        spec.commandLine(),
+        "What shall it do? The commands are print, read, show, card, import and demo.");
   }
 
   /** The folder that was named, or else this user's. */
