@@ -186,14 +186,15 @@ public final class RecordOfSheets {
 
   /** The number with the unit that is ticked beside it, once the number has been read in. */
   private static Optional<Taken> amount(PageReading page) {
-    Optional<Taken> number = taken(page, "changed_by");
     Optional<String> unit = taken(page, "changed_unit").flatMap(Taken::words);
-    return number.map(
-        n ->
-            n.text().isEmpty()
-                ? n
-                : new Taken(
-                    n.text() + unit.map(u -> " × " + u).orElse(""), n.value(), n.unit(), n.how()));
+    return taken(page, "changed_by")
+        .map(number -> number.text().isEmpty() ? number : inUnits(number, unit));
+  }
+
+  /** {@code 2 turns}, but {@code 2 × 1/64 in}. */
+  private static Taken inUnits(Taken number, Optional<String> unit) {
+    String words = unit.map(u -> (Character.isDigit(u.charAt(0)) ? " × " : " ") + u).orElse("");
+    return new Taken(number.text() + words, number.value(), number.unit(), number.how());
   }
 
   private static Optional<Taken> taken(PageReading page, String key) {

@@ -28,6 +28,9 @@ public final class CardPages {
   /** Heights of the pair picture as shares of the page, the best-looking first. */
   private static final double[] PICTURE_SHARES = {0.24, 0.2, 0.16};
 
+  /** Two tears beside a line sheet need more room than it. */
+  private static final double TEARS_SHARE = 0.58;
+
   private final ArchivalDocument document;
   private final double pageWidth;
   private final double pageHeight;
@@ -82,15 +85,23 @@ public final class CardPages {
   private List<List<Flow.Placed>> placed(
       BowRecord record, CardHead head, MmRect first, MmRect others) {
     List<List<Flow.Placed>> best = List.of();
-    for (double share : PICTURE_SHARES) {
-      List<List<Flow.Placed>> pages =
-          new Flow(document.typeface(), first, others)
-              .place(blocks(record, head, share * pageHeight));
-      if (best.isEmpty() || cost(pages) < cost(best)) {
-        best = pages;
+    for (boolean whole : new boolean[] {false, true}) {
+      for (double share : PICTURE_SHARES) {
+        List<List<Flow.Placed>> pages =
+            new Flow(document.typeface(), first, others)
+                .place(blocks(record, head, share * pageHeight, whole));
+        boolean fits =
+            pages.stream().flatMap(List::stream).allMatch(placed -> fits(placed, others));
+        if (fits && (best.isEmpty() || cost(pages) < cost(best))) {
+          best = pages;
+        }
       }
     }
     return best;
+  }
+
+  private static boolean fits(Flow.Placed placed, MmRect page) {
+    return placed.room().bottom() <= page.bottom() + 0.01;
   }
 
   private static int cost(List<List<Flow.Placed>> pages) {
@@ -104,7 +115,12 @@ public final class CardPages {
     pen.decoration(p -> p.block(text, room, Weight.REGULAR, SMALL, Align.RIGHT));
   }
 
-  private List<Block> blocks(BowRecord record, CardHead head, double pictureHeight) {
+  /**
+   * Everything that the card tells.
+   *
+   * @param whole whether the set-up is kept on one page
+   */
+  private List<Block> blocks(BowRecord record, CardHead head, double pictureHeight, boolean whole) {
     Visit visit = record.last();
     List<Block> blocks = new ArrayList<>();
     blocks.add(new HeadBlock(record, head));
@@ -113,11 +129,7 @@ public final class CardPages {
     }
     CardWords.doubts(visit).map(Frame::doubts).ifPresent(blocks::add);
     blocks.addAll(verdict(visit.pairAsLeft(), pictureHeight));
-    blocks.add(TextBlock.heading("Set-up as left"));
-    blocks.add(TextBlock.text(CardWords.setUp(record), NORMAL));
-    blocks.add(TextBlock.text(CardWords.LEGEND, SMALL));
-    blocks.add(Block.gap(1));
-    blocks.addAll(MeasureRow.table(visit.measures(), asFound));
+    blocks.addAll(whole ? List.of(new Stack(setUp(record))) : setUp(record));
     blocks.addAll(story(visit));
     blocks.addAll(EarlierVisits.of(record));
     CardWords.blank(visit)
@@ -130,6 +142,16 @@ public final class CardPages {
       blocks.add(Block.gap(1.6));
       blocks.add(TextBlock.text(CardWords.LACKING, SMALL));
     }
+    return blocks;
+  }
+
+  private List<Block> setUp(BowRecord record) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(TextBlock.heading("Set-up as left"));
+    blocks.add(TextBlock.text(CardWords.setUp(record), NORMAL));
+    blocks.add(TextBlock.text(CardWords.LEGEND, SMALL));
+    blocks.add(Block.gap(1));
+    blocks.addAll(MeasureRow.table(record.last().measures(), asFound));
     return blocks;
   }
 
@@ -162,7 +184,7 @@ public final class CardPages {
     }
     List<Block> blocks = new ArrayList<>();
     if (asFound && !tears.isEmpty() && !line.isEmpty()) {
-      blocks.add(new Beside(tears, line));
+      blocks.add(new Beside(new Stack(tears), TEARS_SHARE, new Stack(line)));
     } else {
       blocks.addAll(tears);
       blocks.addAll(line);

@@ -26,7 +26,8 @@ import sheaf.forms.draw.Typeface;
  */
 record LineBlock(List<LineShot> shots) implements Block {
 
-  private static final double WIDTH = 62;
+  private static final double WIDEST = 62;
+  private static final double SHARE = 0.62;
   private static final double HEIGHT = 36;
   private static final double BELOW = 2;
   private static final double GAP = 4;
@@ -45,13 +46,13 @@ record LineBlock(List<LineShot> shots) implements Block {
 
   @Override
   public double height(Typeface typeface, double width) {
-    double room = width - WIDTH - GAP;
+    double room = width - plotWidth(width) - GAP;
     return Math.max(HEIGHT, typeface.heightOf(words(), room, Weight.REGULAR, NORMAL)) + BELOW;
   }
 
   @Override
   public void draw(TaggedPen pen, Part document, MmRect room) throws IOException {
-    MmRect all = new MmRect(room.x(), room.y(), WIDTH, HEIGHT);
+    MmRect all = new MmRect(room.x(), room.y(), plotWidth(room.width()), HEIGHT);
     String words = words();
     pen.figure(
         document,
@@ -63,6 +64,10 @@ record LineBlock(List<LineShot> shots) implements Block {
     pen.text(document.add("P"), words, beside, Weight.REGULAR, NORMAL, Align.LEFT);
   }
 
+  private static double plotWidth(double width) {
+    return Math.min(SHARE * width, WIDEST);
+  }
+
   private String words() {
     Optional<LineFit> fit = LineFit.of(shots);
     if (fit.isEmpty()) {
@@ -70,7 +75,7 @@ record LineBlock(List<LineShot> shots) implements Block {
     }
     double perYard = fit.get().mmPerMetre() * MM_PER_YARD / 1000;
     return CardWords.bound(
-        "Drift %s for each metre of distance, %s for each yard. At no distance the fit is at %s."
+        "Drift %s for each metre of distance (%s for each yard). At the bow the fit begins %s."
             .formatted(
                 side(fit.get().mmPerMetre(), mm(fit.get().mmPerMetre())),
                 Inches.decimal(Math.abs(perYard)),
@@ -103,9 +108,9 @@ record LineBlock(List<LineShot> shots) implements Block {
     pen.colour(LINE_GREY);
     pen.width(0.5);
     pen.line(new MmPoint(zero.x(), plot.y()), new MmPoint(zero.x(), plot.bottom() - 6));
+    pen.colour(Color.BLACK);
     distances(pen, all, zero.y(), perMetre);
     Optional<LineFit> fit = LineFit.of(shots);
-    pen.colour(Color.BLACK);
     if (fit.isPresent()) {
       pen.within(plot, p -> fitted(p, fit.get(), zero, perMm, perMetre));
     }
