@@ -1,6 +1,7 @@
 package sheaf.forms;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -33,8 +34,17 @@ public sealed interface CarriedRecord {
    */
   record None(String why) implements CarriedRecord {}
 
+  /** What is said of a file that no PDF reader opens. */
+  None NO_PDF = new None("is no PDF that can be opened, so it is no finished card.");
+
+  /** The header that stands at a PDF's beginning (ISO 32000-1, 7.5.2). */
+  String HEADER = "%PDF-";
+
   /** Looks for a record in a file. */
   static CarriedRecord of(byte[] pdf, String name) {
+    if (!beginsAsPdf(pdf)) {
+      return NO_PDF;
+    }
     try (PDDocument document = Loader.loadPDF(pdf)) {
       Optional<String> digest = EmbeddedFile.announcedDigest(document);
       if (digest.isEmpty()) {
@@ -52,7 +62,12 @@ public sealed interface CarriedRecord {
       return new Whole(json.get());
     } catch (IOException | RuntimeException e) {
       // The parser ends in exceptions of many kinds on files that only begin like a PDF.
-      return new None("is no PDF that can be opened, so it is no finished card.");
+      return NO_PDF;
     }
+  }
+
+  private static boolean beginsAsPdf(byte[] file) {
+    int length = Math.min(file.length, HEADER.length());
+    return new String(file, 0, length, StandardCharsets.US_ASCII).equals(HEADER);
   }
 }

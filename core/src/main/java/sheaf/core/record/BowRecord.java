@@ -16,6 +16,12 @@ public record BowRecord(Bow bow, List<Visit> visits) {
   /** The most characters of a name or of a bow's words. */
   public static final int LONGEST_NAME = 120;
 
+  /** The most characters of what a measure, a part or a trait is called. */
+  public static final int LONGEST_LABEL = 80;
+
+  /** The most characters of an answer. */
+  public static final int LONGEST_ANSWER = 60;
+
   /** The most characters of one note. */
   public static final int LONGEST_NOTE = 2000;
 
@@ -48,7 +54,8 @@ public record BowRecord(Bow bow, List<Visit> visits) {
     return checked(typed.replaceAll("[\\s\\p{Cntrl}]+", " ").strip(), LONGEST_NOTE);
   }
 
-  private static String checked(String text, int longest) {
+  /** Throws when a text is empty or too long. */
+  static String checked(String text, int longest) {
     if (text.isEmpty() || text.length() > longest) {
       throw new IllegalArgumentException(
           "a text must have 1 to " + longest + " characters, not " + text.length());

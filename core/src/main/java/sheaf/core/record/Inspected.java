@@ -11,6 +11,11 @@ import java.util.Locale;
  */
 public record Inspected(String key, String label, Finding finding) {
 
+  /** Throws when the label is empty or longer than {@value BowRecord#LONGEST_LABEL} characters. */
+  public Inspected {
+    BowRecord.checked(label, BowRecord.LONGEST_LABEL);
+  }
+
   /** What was found. */
   public enum Finding {
     /** It was surely ticked as sound. */

@@ -12,6 +12,11 @@ import java.util.Optional;
  */
 public record Measure(String key, String label, Optional<Taken> found, Optional<Taken> left) {
 
+  /** Throws when the label is empty or longer than {@value BowRecord#LONGEST_LABEL} characters. */
+  public Measure {
+    BowRecord.checked(label, BowRecord.LONGEST_LABEL);
+  }
+
   /** Something that nobody measured. */
   public static Measure blank(String key, String label) {
     return new Measure(key, label, Optional.empty(), Optional.empty());

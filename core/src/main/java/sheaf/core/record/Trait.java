@@ -7,4 +7,10 @@ package sheaf.core.record;
  * @param label what a person calls it
  * @param answer what it is
  */
-public record Trait(String key, String label, Taken answer) {}
+public record Trait(String key, String label, Taken answer) {
+
+  /** Throws when the label is empty or longer than {@value BowRecord#LONGEST_LABEL} characters. */
+  public Trait {
+    BowRecord.checked(label, BowRecord.LONGEST_LABEL);
+  }
+}

@@ -70,8 +70,8 @@ final class ImportCommand implements Callable<Integer> {
       String name = file.getFileName().toString();
       store.importCard(name, content, record, Version.number());
     }
-    String id = job.spoken();
-    say("Record of job " + id + " restored from " + file + ". See it: sheaf show " + id);
+    String show = (" See it: sheaf show " + job + " " + sheaf.homeWords()).stripTrailing();
+    say("Record of job " + job + " restored from " + file + "." + show);
     return ExitStatus.OK.number();
   }
 

@@ -28,6 +28,9 @@ public final class CardPages {
   /** Heights of the pair picture as shares of the page, the best-looking first. */
   private static final double[] PICTURE_SHARES = {0.24, 0.2, 0.16};
 
+  /** Worse than any number of pages. */
+  private static final int OVERFLOW = 10_000;
+
   /** Two tears beside a line sheet need more room than it. */
   private static final double TEARS_SHARE = 0.58;
 
@@ -90,24 +93,25 @@ public final class CardPages {
         List<List<Flow.Placed>> pages =
             new Flow(document.typeface(), first, others)
                 .place(blocks(record, head, share * pageHeight, whole));
-        boolean fits =
-            pages.stream().flatMap(List::stream).allMatch(placed -> fits(placed, others));
-        if (fits && (best.isEmpty() || cost(pages) < cost(best))) {
+        if (best.isEmpty() || cost(pages, others) < cost(best, others)) {
           best = pages;
+        }
+        if (best.size() == 1) {
+          return best;
         }
       }
     }
     return best;
   }
 
-  private static boolean fits(Flow.Placed placed, MmRect page) {
-    return placed.room().bottom() <= page.bottom() + 0.01;
-  }
-
-  private static int cost(List<List<Flow.Placed>> pages) {
+  private static int cost(List<List<Flow.Placed>> pages, MmRect room) {
     boolean tableIsCut =
         pages.stream().skip(1).anyMatch(page -> page.get(0).block() instanceof MeasureRow);
-    return 2 * pages.size() + (tableIsCut ? 1 : 0);
+    boolean fits =
+        pages.stream()
+            .flatMap(List::stream)
+            .allMatch(placed -> placed.room().bottom() <= room.bottom() + 0.01);
+    return 2 * pages.size() + (tableIsCut ? 1 : 0) + (fits ? 0 : OVERFLOW);
   }
 
   private void foot(TaggedPen pen, String text) throws IOException {

@@ -130,6 +130,10 @@ public final class WalletTag {
     String how = "Cut along the line, fold at the dashes. Print at 100 %.";
     MmRect above = new MmRect(front.x(), front.y() - 6, front.width(), 5);
     pen.text(document.add("P"), how, above, Weight.REGULAR, NORMAL, Align.LEFT);
+    if (CardWords.lacksLetters(record, head, pen.typeface())) {
+      MmRect below = new MmRect(back.x(), back.bottom() + 3, back.width(), 12);
+      pen.text(document.add("P"), CardWords.LACKING, below, Weight.REGULAR, NORMAL, Align.LEFT);
+    }
     pen.decoration(
         p -> {
           p.width(0.25);

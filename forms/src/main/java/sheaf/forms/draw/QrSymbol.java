@@ -30,6 +30,10 @@ public final class QrSymbol {
           ErrorCorrectionLevel.M,
           ErrorCorrectionLevel.L);
 
+  /** Trying all masks for the best takes most of the time, and the size does not depend on it. */
+  private static final Map<EncodeHintType, Object> ANY_MASK =
+      Map.of(EncodeHintType.QR_MASK_PATTERN, 0);
+
   private QrSymbol() {}
 
   /**
@@ -61,6 +65,7 @@ public final class QrSymbol {
   private static List<MmRect> fill(
       MmRect square, String text, List<ErrorCorrectionLevel> levels, double leastModule) {
     return fitting(square, text, levels, leastModule)
+        .flatMap(level -> encode(text, level, Map.of()))
         .map(matrix -> modules(matrix, square))
         .orElseThrow(
             () ->
@@ -70,18 +75,24 @@ public final class QrSymbol {
                         .formatted(text.length(), square.width())));
   }
 
-  private static Optional<ByteMatrix> fitting(
+  /** The first level at which the modules are large enough. */
+  private static Optional<ErrorCorrectionLevel> fitting(
       MmRect square, String text, List<ErrorCorrectionLevel> levels, double leastModule) {
     return levels.stream()
-        .flatMap(level -> encode(text, level).stream())
-        .filter(matrix -> square.width() / (matrix.getWidth() + 2 * QUIET) >= leastModule)
+        .filter(
+            level ->
+                encode(text, level, ANY_MASK)
+                    .filter(
+                        matrix -> square.width() / (matrix.getWidth() + 2 * QUIET) >= leastModule)
+                    .isPresent())
         .findFirst();
   }
 
   /** Empty when no code holds so much. */
-  private static Optional<ByteMatrix> encode(String text, ErrorCorrectionLevel level) {
+  private static Optional<ByteMatrix> encode(
+      String text, ErrorCorrectionLevel level, Map<EncodeHintType, Object> hints) {
     try {
-      return Optional.of(Encoder.encode(text, level, Map.<EncodeHintType, Object>of()).getMatrix());
+      return Optional.of(Encoder.encode(text, level, hints).getMatrix());
     } catch (WriterException e) {
       return Optional.empty();
     }

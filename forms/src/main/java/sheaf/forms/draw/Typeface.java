@@ -5,6 +5,8 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
@@ -23,6 +25,11 @@ public final class Typeface {
 
   private static final TrueTypeFont REGULAR = parse("Lato-Regular.ttf");
   private static final TrueTypeFont BOLD = parse("Lato-Bold.ttf");
+
+  /** Looking a letter up in the font takes far longer than looking it up here. */
+  private static final Map<Integer, Letter> REGULAR_LETTERS = new ConcurrentHashMap<>();
+
+  private static final Map<Integer, Letter> BOLD_LETTERS = new ConcurrentHashMap<>();
 
   /** Printed in place of a letter that the typeface lacks: WHITE SQUARE, which it has. */
   public static final char LACKING = '\u25a1';
@@ -48,11 +55,12 @@ public final class Typeface {
 
   /** Width of a text in millimetres at a size in points. */
   public double width(String text, Weight weight, double size) {
-    try {
-      return of(weight).getStringWidth(printable(text, weight)) / 1000 * size * Mm.PER_POINT;
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+    double thousandths = 0;
+    for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+      Letter letter = letter(text.codePointAt(i), weight);
+      thousandths += letter.known() ? letter.width() : letter(LACKING, weight).width();
     }
+    return thousandths / 1000 * size * Mm.PER_POINT;
   }
 
   /** From line to line in millimetres, at a size in points. */
@@ -122,11 +130,31 @@ public final class Typeface {
   }
 
   private boolean has(int codePoint, Weight weight) {
-    try {
-      return (weight == Weight.BOLD ? BOLD : REGULAR).getUnicodeCmapLookup().getGlyphId(codePoint)
-          != 0;
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+    return letter(codePoint, weight).known();
+  }
+
+  /**
+   * What the typeface has for a character.
+   *
+   * @param known whether it has anything
+   * @param width in thousandths of the letter size
+   */
+  private record Letter(boolean known, double width) {}
+
+  private static Letter letter(int codePoint, Weight weight) {
+    return weight == Weight.BOLD
+        ? BOLD_LETTERS.computeIfAbsent(codePoint, c -> look(BOLD, c))
+        : REGULAR_LETTERS.computeIfAbsent(codePoint, c -> look(REGULAR, c));
+  }
+
+  private static Letter look(TrueTypeFont font, int codePoint) {
+    synchronized (Typeface.class) {
+      try {
+        int glyph = font.getUnicodeCmapLookup().getGlyphId(codePoint);
+        return new Letter(glyph != 0, font.getAdvanceWidth(glyph) * 1000.0 / font.getUnitsPerEm());
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
     }
   }
 
