@@ -80,19 +80,4 @@ public record Visit(
         .map(sheet -> sheet.code().number())
         .toList();
   }
-
-  /** The first tear and the last; the same one twice when there is one, none when there is none. */
-  public List<Tear> firstAndLastTear() {
-    return tears.isEmpty() ? List.of() : List.of(tears.get(0), tears.get(tears.size() - 1));
-  }
-
-  /** The line through the shots at the line sheet, where there is one. */
-  public Optional<LineFit> lineFit() {
-    return LineFit.of(line);
-  }
-
-  /** Whether anything was measured when the bow was left. */
-  public boolean hasMeasures() {
-    return measures.stream().map(Measure::left).flatMap(Optional::stream).findAny().isPresent();
-  }
 }

@@ -19,9 +19,4 @@ final class OnePart {
     }
     return part;
   }
-
-  /** Whether none of its blocks was drawn yet. */
-  boolean isNew() {
-    return part == null;
-  }
 }
