@@ -4,15 +4,20 @@ import java.time.LocalDate;
 import java.util.Optional;
 
 /**
- * What a finished card says besides the job's results. Its units are those of the job's own sheets.
+ * What a finished card says besides the record. Its units are those of the record's own sheets.
  *
+ * @param form what it is for
  * @param paper printed on
  * @param printed the day of printing
  * @param shop who made the card; blank counts as empty
  * @param recordLink opens the customer's record; a secret, so only the card's code holds it
  */
 public record CardDetails(
-    CardPaper paper, LocalDate printed, Optional<String> shop, Optional<String> recordLink) {
+    CardForm form,
+    CardPaper paper,
+    LocalDate printed,
+    Optional<String> shop,
+    Optional<String> recordLink) {
 
   /** Tidies the shop's name. */
   public CardDetails {

@@ -134,14 +134,14 @@ final class Pdf {
    */
   record Letter(String text, boolean turned, MmRect box, double size) {}
 
-  /** Every letter of a page, blanks left out. */
+  /** Every letter of a page; blanks are left out, and accents that stand over another letter. */
   List<Letter> letters(int page) throws IOException {
     List<Letter> letters = new ArrayList<>();
     PDFTextStripper stripper =
         new PDFTextStripper() {
           @Override
           protected void processTextPosition(TextPosition text) {
-            if (!text.getUnicode().isBlank()) {
+            if (!text.getUnicode().isBlank() && text.getWidthDirAdj() > 0) {
               letters.add(letter(text));
             }
           }

@@ -1,5 +1,7 @@
 package sheaf.desk.cli;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -14,9 +16,11 @@ import sheaf.core.job.JobId;
 import sheaf.core.page.Paper;
 import sheaf.desk.home.RecordAddress;
 import sheaf.desk.home.Settings;
+import sheaf.desk.json.RecordJson;
 import sheaf.desk.outcome.ExitStatus;
 import sheaf.desk.report.Text;
 import sheaf.forms.CardDetails;
+import sheaf.forms.CardForm;
 import sheaf.forms.CardPaper;
 import sheaf.forms.FinishedCard;
 
@@ -31,10 +35,14 @@ import sheaf.forms.FinishedCard;
       "      on half a letter page",
       "  sheaf card 7G4KQ-2M8XE-0 --paper a4 --shop \"Bow bench\" -o card.pdf",
       "      on A5, which is half of A4, with the shop's name",
+      "  sheaf card 7G4KQ-2M8XE-0 --as shop-copy -o copy.pdf",
+      "      on a full page, as found beside as left; wallet-tag is one to cut out",
       "",
       "The code on the card opens the customer's record when a record address is",
       "set, here or as record.address= in sheaf.properties; otherwise it holds the",
-      "job id."
+      "job id. A second code holds the key numbers as plain text.",
+      "",
+      "The PDF carries the record itself: 'sheaf import card.pdf' restores it."
     })
 final class CardCommand implements Callable<Integer> {
 
@@ -57,11 +65,22 @@ final class CardCommand implements Callable<Integer> {
   private Path output;
 
   @Option(
+      names = "--as",
+      paramLabel = "card|shop-copy|wallet-tag",
+      defaultValue = "card",
+      converter = Choices.OfCardForm.class,
+      completionCandidates = Choices.OfCardForm.class,
+      description = "What it is for. Default: card, on half a page.")
+  private CardForm form;
+
+  @Option(
       names = "--paper",
       paramLabel = "letter|a4",
       converter = Choices.OfPaper.class,
       completionCandidates = Choices.OfPaper.class,
-      description = "Half of which paper. Default: letter, or paper= in sheaf.properties.")
+      description =
+          "The paper, of which a card takes half. Default: letter, or paper= in"
+              + " sheaf.properties.")
   private Paper paper;
 
   @Option(
@@ -87,17 +106,27 @@ final class CardCommand implements Callable<Integer> {
     Optional<String> by = shop == null ? settings.shop() : Optional.of(checkedShop());
     Optional<RecordAddress> address =
         recordAddress == null ? settings.recordAddress() : Optional.of(checkedAddress());
-    Paper half = paper != null ? paper : settings.paper().orElse(Paper.LETTER);
+    Paper page = paper != null ? paper : settings.paper().orElse(Paper.LETTER);
     StoredJob stored = StoredJob.find(job, sheaf.home(), desk.clock());
     CardDetails details =
         new CardDetails(
-            half == Paper.LETTER ? CardPaper.HALF_LETTER : CardPaper.A5,
+            form,
+            cardPaper(page),
             LocalDate.now(desk.clock()),
             by,
             address.map(to -> to.link(stored.key())));
-    Output.write(desk.console(), output, out -> FinishedCard.write(stored.summary(), details, out));
+    byte[] json = RecordJson.line(stored.record()).getBytes(UTF_8);
+    Output.write(
+        desk.console(), output, out -> FinishedCard.write(stored.record(), details, json, out));
     say(stored, address);
     return ExitStatus.OK.number();
+  }
+
+  private CardPaper cardPaper(Paper page) {
+    if (form == CardForm.CARD) {
+      return page == Paper.LETTER ? CardPaper.HALF_LETTER : CardPaper.A5;
+    }
+    return page == Paper.LETTER ? CardPaper.LETTER : CardPaper.A4;
   }
 
   private String checkedShop() {
@@ -118,8 +147,16 @@ final class CardCommand implements Callable<Integer> {
 
   private void say(StoredJob stored, Optional<RecordAddress> address) {
     String where = Output.name(output);
-    StringBuilder text = new StringBuilder("Card of job " + job + " written to " + where + ".");
-    if (stored.summary().asLeft().isEmpty()) {
+    String what = form == CardForm.CARD ? "Card" : form.title();
+    StringBuilder text = new StringBuilder(what + " of job " + job + " written to " + where + ".");
+    stored
+        .imported()
+        .ifPresent(
+            card ->
+                text.append(stored.importCounts() ? " Made from the record of " : " Not used: ")
+                    .append(card.file())
+                    .append(stored.importCounts() ? "." : ", as sheets were read after it."));
+    if (stored.record().last().pairAsLeft().filter(p -> p.offset().isPresent()).isEmpty()) {
       text.append(" No pair sheet with both heads has been read yet; the card says so.");
     }
     if (address.filter(RecordAddress::isOpen).isPresent()) {

@@ -10,6 +10,7 @@ import sheaf.core.layout.Bow;
 import sheaf.core.layout.UnitSystem;
 import sheaf.core.layout.Variant;
 import sheaf.core.page.Paper;
+import sheaf.forms.CardForm;
 import sheaf.forms.Sides;
 
 /** Options with a few words to choose from: what a word means, and the words for completion. */
@@ -79,6 +80,13 @@ abstract class Choices<T> implements ITypeConverter<T>, Iterable<String> {
   static final class OfSides extends Choices<Sides> {
     OfSides() {
       super(List.of(Sides.BOTH, Sides.ONE), sides -> sides.name().toLowerCase(Locale.ROOT));
+    }
+  }
+
+  /** What a finished card is for. */
+  static final class OfCardForm extends Choices<CardForm> {
+    OfCardForm() {
+      super(List.of(CardForm.values()), CardForm::label);
     }
   }
 

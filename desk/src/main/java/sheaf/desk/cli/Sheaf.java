@@ -34,7 +34,7 @@ import sheaf.desk.profile.ShopProfile;
       "'sheaf COMMAND --help' explains each command with examples.",
       "",
       "Exit status: 0 all well, 1 the machine would not do it, 2 misuse,",
-      "             3 a page needs a person's look, 4 a page was refused."
+      "             3 a page needs a person's look, 4 a page or card was refused."
     })
 public final class Sheaf implements Runnable {
 
@@ -76,6 +76,7 @@ public final class Sheaf implements Runnable {
             .addSubcommand("read", new ReadCommand(desk, sheaf))
             .addSubcommand("show", new ShowCommand(desk, sheaf))
             .addSubcommand("card", new CardCommand(desk, sheaf))
+            .addSubcommand("import", new ImportCommand(desk, sheaf))
             .addSubcommand(
                 "profile",
                 new CommandLine(new ProfileCommand(desk, sheaf))
@@ -110,7 +111,7 @@ public final class Sheaf implements Runnable {
   public void run() {
     throw new ParameterException(
         spec.commandLine(),
-        "What shall it do? The commands are print, read, show, card, profile, demo.");
+        "What shall it do? The commands are print, read, show, card, import, profile and demo.");
   }
 
   /** The folder that was named, or else this user's. */

@@ -1,5 +1,6 @@
 package sheaf.desk.cli;
 
+import java.time.LocalDate;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -11,6 +12,8 @@ import sheaf.desk.outcome.ExitStatus;
 import sheaf.desk.report.BenchCardText;
 import sheaf.desk.report.JobReport;
 import sheaf.desk.report.PageTable;
+import sheaf.desk.report.RecordText;
+import sheaf.desk.store.ImportedRecord;
 
 /** {@code sheaf show}: all that a job's papers say. */
 @Command(
@@ -46,17 +49,29 @@ final class ShowCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Console console = desk.console();
-    JobSummary summary = StoredJob.find(job, sheaf.home(), desk.clock()).summary();
+    StoredJob stored = StoredJob.find(job, sheaf.home(), desk.clock());
     if (json) {
-      console.json(JobJson.line(summary));
+      console.json(JobJson.line(stored.summary(), stored.record()));
+    } else if (stored.importCounts()) {
+      sayImported(stored.imported().orElseThrow(), console.columns());
     } else {
-      int width = console.columns();
-      String benchCard = BenchCardText.of(summary);
-      console.out().println(PageTable.of(summary.sheets(), width));
-      console.out().print(benchCard.isEmpty() ? "" : benchCard + "\n");
-      console.out().print(JobReport.of(summary, sheaf.homeWords(), width));
+      sayPapers(stored.summary(), console.columns());
     }
     console.flush();
     return ExitStatus.OK.number();
+  }
+
+  private void sayPapers(JobSummary summary, int width) {
+    String benchCard = BenchCardText.of(summary);
+    Console console = desk.console();
+    console.out().println(PageTable.of(summary.sheets(), width));
+    console.out().print(benchCard.isEmpty() ? "" : benchCard + "\n");
+    console.out().print(JobReport.of(summary, sheaf.homeWords(), width));
+  }
+
+  private void sayImported(ImportedRecord imported, int width) {
+    LocalDate day = LocalDate.ofInstant(imported.at(), desk.clock().getZone());
+    String origin = "From the card " + imported.file() + ", imported on " + day + ".";
+    desk.console().out().print(RecordText.of(imported.record(), origin, width));
   }
 }

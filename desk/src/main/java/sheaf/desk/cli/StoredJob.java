@@ -1,36 +1,69 @@
 package sheaf.desk.cli;
 
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.Optional;
 import sheaf.core.job.JobId;
 import sheaf.core.job.RecordKey;
+import sheaf.core.record.BowRecord;
+import sheaf.core.record.RecordOfSheets;
 import sheaf.core.result.JobSummary;
 import sheaf.desk.home.HomeFolder;
 import sheaf.desk.outcome.Trouble;
+import sheaf.desk.store.ImportedRecord;
 import sheaf.desk.store.Store;
 
 /**
  * A job as the store knows it.
  *
  * @param summary what its papers say
- * @param key opens its record: a secret
+ * @param imported the last record that came with a card, whether it counts or not
+ * @param importCounts whether that record came after the last sheet was read
+ * @param record what counts: the imported record, or the one that the papers make
+ * @param key opens the record: a secret
  */
-record StoredJob(JobSummary summary, RecordKey key) {
+record StoredJob(
+    JobSummary summary,
+    Optional<ImportedRecord> imported,
+    boolean importCounts,
+    BowRecord record,
+    RecordKey key) {
 
   /**
    * Looks a job up.
    *
-   * @throws Trouble a misuse when no sheet of it has been read
+   * @throws Trouble a misuse when nothing of it has been taken in
    */
   static StoredJob find(JobId job, HomeFolder home, Clock clock) {
-    Optional<Store> existing = Store.openExisting(home, clock);
-    if (existing.isEmpty()) {
-      throw unknown(job);
-    }
-    try (Store store = existing.get()) {
-      RecordKey key = store.recordKey(job).orElseThrow(() -> unknown(job));
-      return new StoredJob(JobSummary.of(job, store.readings(job)), key);
-    }
+    return Store.openExisting(home, clock)
+        .flatMap(
+            existing -> {
+              try (Store store = existing) {
+                return find(job, store, clock);
+              }
+            })
+        .orElseThrow(() -> unknown(job));
+  }
+
+  /** Looks a job up in an open store; empty when nothing of it has been taken in. */
+  static Optional<StoredJob> find(JobId job, Store store, Clock clock) {
+    return store
+        .recordKey(job)
+        .map(
+            key -> {
+              JobSummary summary = JobSummary.of(job, store.readings(job));
+              Optional<ImportedRecord> imported = store.imported(job);
+              boolean counts =
+                  imported.isPresent()
+                      && store
+                          .lastRead(job)
+                          .filter(read -> read.isAfter(imported.get().at()))
+                          .isEmpty();
+              Optional<LocalDate> day =
+                  store.opened(job).map(at -> LocalDate.ofInstant(at, clock.getZone()));
+              BowRecord record = counts ? imported.get().record() : RecordOfSheets.of(summary, day);
+              return new StoredJob(summary, imported, counts, record, key);
+            });
   }
 
   private static Trouble unknown(JobId job) {

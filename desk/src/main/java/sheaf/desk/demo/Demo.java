@@ -1,5 +1,6 @@
 package sheaf.desk.demo;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
@@ -16,14 +17,18 @@ import sheaf.core.job.SheetCode;
 import sheaf.core.layout.UnitSystem;
 import sheaf.core.page.Paper;
 import sheaf.core.reading.PageReading;
+import sheaf.core.record.BowRecord;
+import sheaf.core.record.RecordOfSheets;
 import sheaf.core.result.JobSummary;
 import sheaf.desk.file.OutputFile;
 import sheaf.desk.intake.Intake;
 import sheaf.desk.intake.PageSource;
 import sheaf.desk.intake.ProofFolder;
+import sheaf.desk.json.RecordJson;
 import sheaf.desk.store.Store;
 import sheaf.forms.BlankSheets;
 import sheaf.forms.CardDetails;
+import sheaf.forms.CardForm;
 import sheaf.forms.CardPaper;
 import sheaf.forms.FinishedCard;
 import sheaf.forms.Pack;
@@ -115,9 +120,12 @@ public record Demo(PageSource source, String version, DemoFolder folder, Clock c
   }
 
   private void printCard(JobSummary job) {
+    LocalDate today = LocalDate.now(clock);
     CardDetails details =
         new CardDetails(
-            CardPaper.HALF_LETTER, LocalDate.now(clock), Optional.of(SHOP), Optional.empty());
-    OutputFile.write(folder.card(), out -> FinishedCard.write(job, details, out));
+            CardForm.CARD, CardPaper.HALF_LETTER, today, Optional.of(SHOP), Optional.empty());
+    BowRecord record = RecordOfSheets.of(job, Optional.of(today));
+    byte[] json = RecordJson.line(record).getBytes(StandardCharsets.UTF_8);
+    OutputFile.write(folder.card(), out -> FinishedCard.write(record, details, json, out));
   }
 }

@@ -13,6 +13,8 @@ import sheaf.core.measure.Unit;
 import sheaf.core.page.MmPoint;
 import sheaf.core.page.MmVector;
 import sheaf.core.reading.PageReading;
+import sheaf.core.record.BowRecord;
+import sheaf.core.record.Visit;
 import sheaf.core.result.JobSummary;
 import sheaf.core.result.PairResult;
 import sheaf.core.result.Verdict;
@@ -34,6 +36,8 @@ import sheaf.core.result.Verdict;
  *            minutes of angle or null, region {semiMajor, semiMinor, degrees from +x toward +y} or
  *            null: where the true offset is with 95 % confidence}
  * sheets     list of pages as in {@link PageJson}: the reading of each sheet that counts
+ * record     the record as in {@link RecordJson}: what a finished card tells; it comes from the
+ *            sheets, or from a card that was imported after they were read
  * </pre>
  *
  * <p>Lengths are true millimetres on paper, x to the right, y down.
@@ -42,21 +46,32 @@ public final class JobJson {
 
   private JobJson() {}
 
-  /** The job as one line, without a line end. */
-  public static String line(JobSummary job) {
+  /**
+   * The job as one line, without a line end.
+   *
+   * @param job its papers
+   * @param record what counts
+   */
+  public static String line(JobSummary job, BowRecord record) {
+    Visit visit = record.last();
     ObjectNode tree = Tree.object();
     tree.put("job", job.job().spoken());
     ArrayNode notSound = tree.putArray("notSound");
-    job.notSound().forEach(notSound::add);
-    tree.put("doubts", job.hasDoubts());
-    tree.put("asLeft", job.asLeft().map(pair -> pair.sheet().number()).orElse(null));
+    visit.notSound().forEach(part -> notSound.add(part.key()));
+    tree.put("doubts", !visit.doubtfulSheets().isEmpty());
+    tree.put("asLeft", asLeft(visit).map(pair -> pair.sheet().number()).orElse(null));
     ArrayNode pairs = tree.putArray("pairs");
-    job.pairs().forEach(pair -> pairs.add(tree(pair)));
+    visit.pairs().forEach(pair -> pairs.add(tree(pair)));
     ArrayNode sheets = tree.putArray("sheets");
     for (PageReading sheet : job.sheets()) {
       sheets.add(PageJson.tree(sheet));
     }
+    tree.set("record", RecordJson.tree(record));
     return Tree.line(tree);
+  }
+
+  private static Optional<PairResult> asLeft(Visit visit) {
+    return visit.pairAsLeft().filter(pair -> pair.offset().isPresent());
   }
 
   private static ObjectNode tree(PairResult pair) {

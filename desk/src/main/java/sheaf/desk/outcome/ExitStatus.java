@@ -12,7 +12,7 @@ public enum ExitStatus {
   OK(0),
   /** Some page needs a person's look. */
   CHECK(3),
-  /** Some page was refused. */
+  /** Some page or card was refused. */
   REFUSED(4),
   /** Something asked for is not there or makes no sense. */
   MISUSE(2),

@@ -31,6 +31,11 @@ public final class Trouble extends RuntimeException {
     return new Trouble(ExitStatus.MISUSE, sentence, null);
   }
 
+  /** A paper or a file that says nothing to trust, or that would undo what is known. */
+  public static Trouble refused(String sentence) {
+    return new Trouble(ExitStatus.REFUSED, sentence, null);
+  }
+
   /** The machine would not do it. */
   public static Trouble environment(String sentence) {
     return new Trouble(ExitStatus.ENVIRONMENT, sentence, null);

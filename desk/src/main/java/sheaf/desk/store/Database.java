@@ -82,10 +82,33 @@ final class Database {
             "%s was written by a newer Sheaf (format %d, this one knows %d): use that one."
                 .formatted(file, version, Schema.VERSION));
       }
+      if (version < Schema.VERSION) {
+        update(connection);
+      }
       return connection;
     } catch (SQLException | Trouble e) {
       connection.close();
       throw e;
+    }
+  }
+
+  /**
+   * Another process may have done it since the version was looked at; only one writes at a time.
+   */
+  private static void update(Connection connection) throws SQLException {
+    connection.setAutoCommit(false);
+    boolean done = false;
+    try {
+      if (Integer.parseInt(value(connection, "user_version")) < Schema.VERSION) {
+        Schema.update(connection);
+      }
+      connection.commit();
+      done = true;
+    } finally {
+      if (!done) {
+        connection.rollback();
+      }
+      connection.setAutoCommit(true);
     }
   }
 

@@ -5,11 +5,11 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.List;
 
-/** The tables, version 1. */
+/** The tables, version 2: version 1 had no records. */
 final class Schema {
 
   /** Kept in the database's {@code user_version}; a store with a higher one is refused. */
-  static final int VERSION = 1;
+  static final int VERSION = 2;
 
   /** Marks a SQLite file as ours in its {@code application_id}: the letters "Shea". */
   static final int APPLICATION = 0x53686561;
@@ -52,6 +52,22 @@ final class Schema {
           appendOnly("readings", "UPDATE"),
           appendOnly("readings", "DELETE"));
 
+  /** Records that came with finished cards, each beside the file that carried it. */
+  private static final List<String> RECORDS =
+      List.of(
+          """
+          CREATE TABLE records (
+            id INTEGER PRIMARY KEY AUTOINCREMENT,
+            original TEXT NOT NULL REFERENCES originals (sha256),
+            job TEXT NOT NULL REFERENCES jobs (id),
+            imported_at TEXT NOT NULL,
+            imported_by TEXT NOT NULL,
+            record TEXT NOT NULL
+          ) STRICT""",
+          "CREATE INDEX records_of_job ON records (job, id)",
+          appendOnly("records", "UPDATE"),
+          appendOnly("records", "DELETE"));
+
   private Schema() {}
 
   private static String appendOnly(String table, String what) {
@@ -63,12 +79,24 @@ final class Schema {
 
   /** Makes the tables in an empty database. */
   static void create(Connection connection) throws SQLException {
+    run(connection, STATEMENTS);
+    run(connection, RECORDS);
+    run(
+        connection,
+        List.of("PRAGMA application_id = " + APPLICATION, "PRAGMA user_version = " + VERSION));
+  }
+
+  /** Brings a database of version 1 up to date; what is in it stays as it is. */
+  static void update(Connection connection) throws SQLException {
+    run(connection, RECORDS);
+    run(connection, List.of("PRAGMA user_version = " + VERSION));
+  }
+
+  private static void run(Connection connection, List<String> statements) throws SQLException {
     try (Statement statement = connection.createStatement()) {
-      for (String sql : STATEMENTS) {
+      for (String sql : statements) {
         statement.execute(sql);
       }
-      statement.execute("PRAGMA application_id = " + APPLICATION);
-      statement.execute("PRAGMA user_version = " + VERSION);
     }
   }
 }

@@ -13,7 +13,9 @@ import sheaf.core.job.JobId;
 import sheaf.core.job.RecordKey;
 import sheaf.core.job.SheetCode;
 import sheaf.core.reading.PageReading;
+import sheaf.core.record.BowRecord;
 import sheaf.desk.json.PageJson;
+import sheaf.desk.json.RecordJson;
 
 /**
  * The statements behind the store.
@@ -90,6 +92,60 @@ record Shelf(Connection connection, Instant now, String reader) {
         "SELECT reading FROM readings AS mine WHERE job = ? AND NOT EXISTS"
             + " (SELECT 1 FROM readings WHERE page = mine.page AND id > mine.id) ORDER BY id",
         job.text());
+  }
+
+  /** Adds a record that a card carried. */
+  void record(String digest, BowRecord record) throws SQLException {
+    insert(
+        "INSERT INTO records (original, job, imported_at, imported_by, record)"
+            + " VALUES (?, ?, ?, ?, ?)",
+        digest,
+        record.last().job().text(),
+        now.toString(),
+        reader,
+        RecordJson.line(record));
+  }
+
+  /** The record of a job that came last with a card. */
+  static Optional<ImportedRecord> imported(Connection connection, JobId job) throws SQLException {
+    String sql =
+        "SELECT record, imported_at, name FROM records JOIN originals ON sha256 = original"
+            + " WHERE job = ? ORDER BY id DESC LIMIT 1";
+    try (PreparedStatement statement = prepare(connection, sql, job.text())) {
+      ResultSet row = statement.executeQuery();
+      return row.next()
+          ? Optional.of(
+              new ImportedRecord(
+                  record(row.getString(1)), Instant.parse(row.getString(2)), row.getString(3)))
+          : Optional.empty();
+    }
+  }
+
+  private static BowRecord record(String line) throws SQLException {
+    try {
+      return RecordJson.parse(line);
+    } catch (IllegalArgumentException e) {
+      throw new SQLException("a record in it is of another version (" + e.getMessage() + ")", e);
+    }
+  }
+
+  /** When the last of the readings that count for a job was made. */
+  static Optional<Instant> lastRead(Connection connection, JobId job) throws SQLException {
+    String sql = "SELECT made_at FROM readings WHERE job = ? ORDER BY id DESC LIMIT 1";
+    return instant(connection, sql, job);
+  }
+
+  /** When a job was opened. */
+  static Optional<Instant> opened(Connection connection, JobId job) throws SQLException {
+    return instant(connection, "SELECT opened_at FROM jobs WHERE id = ?", job);
+  }
+
+  private static Optional<Instant> instant(Connection connection, String sql, JobId job)
+      throws SQLException {
+    try (PreparedStatement statement = prepare(connection, sql, job.text())) {
+      ResultSet row = statement.executeQuery();
+      return row.next() ? Optional.of(Instant.parse(row.getString(1))) : Optional.empty();
+    }
   }
 
   /** The secret of a job. */

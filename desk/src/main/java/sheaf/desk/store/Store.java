@@ -6,18 +6,21 @@ import java.security.SecureRandom;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import sheaf.core.job.JobId;
 import sheaf.core.job.RecordKey;
 import sheaf.core.reading.PageReading;
+import sheaf.core.record.BowRecord;
 import sheaf.desk.home.HomeFolder;
 
 /**
  * Everything that was ever read.
  *
  * <p>Readings are only ever added: a page that reads differently later, by a better version, gets
- * another reading, and the last one counts. A job begins with the first of its sheets that is read.
+ * another reading, and the last one counts. A job begins with the first of its sheets that is read,
+ * or with a card that carries its record.
  *
  * <p>Several processes may use one store at a time. What a method did is on the disk when it
  * returns; when it throws, nothing has changed. Every method throws {@link
@@ -98,7 +101,43 @@ public final class Store implements AutoCloseable {
     return query(() -> Shelf.readings(connection, job));
   }
 
-  /** The secret that opens a job's record; empty when no sheet of the job was read yet. */
+  /**
+   * Keeps a finished card and the record that it carried; earlier ones stay.
+   *
+   * @param name the file's name, without folders
+   * @param content the card, byte for byte
+   * @param record what it carried
+   * @param reader what imported it: a version
+   */
+  public void importCard(String name, byte[] content, BowRecord record, String reader) {
+    String digest = Originals.digest(content);
+    originals.keep(digest, content);
+    transaction(
+        () -> {
+          Shelf shelf = new Shelf(connection, clock.instant(), reader);
+          shelf.original(digest, name, content.length);
+          shelf.job(record.last().job(), () -> RecordKey.random(random));
+          shelf.record(digest, record);
+          return true;
+        });
+  }
+
+  /** The record of a job that was imported last; empty when there is none. */
+  public Optional<ImportedRecord> imported(JobId job) {
+    return query(() -> Shelf.imported(connection, job));
+  }
+
+  /** When a sheet of a job was read last; empty when none was. */
+  public Optional<Instant> lastRead(JobId job) {
+    return query(() -> Shelf.lastRead(connection, job));
+  }
+
+  /** When the first sheet or card of a job was taken in; empty for an unknown job. */
+  public Optional<Instant> opened(JobId job) {
+    return query(() -> Shelf.opened(connection, job));
+  }
+
+  /** The secret that opens a job's record; empty when nothing of the job was taken in yet. */
   public Optional<RecordKey> recordKey(JobId job) {
     return query(() -> Shelf.recordKey(connection, job));
   }

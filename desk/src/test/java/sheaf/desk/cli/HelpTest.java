@@ -36,7 +36,7 @@ class HelpTest {
     CommandRun run = CommandRun.of(folder);
     assertThat(run.status()).isEqualTo(2);
     assertThat(run.err())
-        .contains("print, read, show, card, profile")
+        .contains("print, read, show, card, import, profile")
         .contains("Try: sheaf --help");
   }
 

@@ -6,8 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import sheaf.core.reading.PageReading;
+import sheaf.core.record.RecordOfSheets;
 import sheaf.core.result.JobSummary;
 import sheaf.desk.Pages;
 
@@ -46,6 +48,6 @@ class JobJsonTest {
 
   private static JsonNode json(PageReading... pages) throws Exception {
     JobSummary job = JobSummary.of(Pages.JOB, List.of(pages));
-    return new ObjectMapper().readTree(JobJson.line(job));
+    return new ObjectMapper().readTree(JobJson.line(job, RecordOfSheets.of(job, Optional.empty())));
   }
 }

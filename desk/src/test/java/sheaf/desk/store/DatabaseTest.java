@@ -57,9 +57,25 @@ class DatabaseTest {
   void newerStoreIsRefused() throws Exception {
     Path file = folder.resolve("sheaf.db");
     Database.open(file).close();
-    change(file, "PRAGMA user_version = 2");
+    change(file, "PRAGMA user_version = 3");
     assertLeftAlone(
-        file, "was written by a newer Sheaf (format 2, this one knows 1): use that one.");
+        file, "was written by a newer Sheaf (format 3, this one knows 2): use that one.");
+  }
+
+  @Test
+  void storeOfTheFirstVersionIsBroughtUpToDateAndKeepsWhatIsInIt() throws Exception {
+    Path file = folder.resolve("sheaf.db");
+    Database.open(file).close();
+    change(file, "DROP TABLE records");
+    change(file, "INSERT INTO jobs VALUES ('A', 'secret', 'then')");
+    change(file, "PRAGMA user_version = 1");
+    Database.open(file).close();
+    try (Connection connection = Database.open(file);
+        Statement statement = connection.createStatement()) {
+      assertThat(pragma(connection, "user_version")).isEqualTo("2");
+      assertThat(statement.executeQuery("SELECT id FROM jobs").getString(1)).isEqualTo("A");
+      assertThat(statement.executeQuery("SELECT count(*) FROM records").getInt(1)).isZero();
+    }
   }
 
   @Test

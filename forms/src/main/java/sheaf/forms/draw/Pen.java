@@ -2,7 +2,6 @@ package sheaf.forms.draw;
 
 import java.awt.Color;
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.util.Matrix;
@@ -17,10 +16,8 @@ public final class Pen {
   /** Distance of a circle's Bezier handles for a quarter, as a share of the radius. */
   private static final double QUARTER = 0.552284749831;
 
-  /** From the top of a line of text to its baseline, and from line to line, in letter sizes. */
+  /** From the top of a line of text to its baseline, in letter sizes. */
   private static final double BASELINE = 1.0;
-
-  private static final double LEADING = 1.3;
 
   /** The space at which no line is broken. */
   private static final char UNBROKEN = '\u00a0';
@@ -150,8 +147,8 @@ public final class Pen {
    */
   public double block(String text, MmRect rect, Weight weight, double size, Align align)
       throws IOException {
-    List<String> lines = lines(text, rect.width(), weight, size);
-    double step = size * LEADING * Mm.PER_POINT;
+    List<String> lines = typeface.lines(text, rect.width(), weight, size);
+    double step = Typeface.lineHeight(size);
     double height = lines.size() * step;
     if (height > rect.height() + 0.1) {
       throw new TextDoesNotFitException(text, rect);
@@ -168,31 +165,12 @@ public final class Pen {
 
   /** Height in millimetres that a text needs at a width. */
   public double heightOf(String text, double width, Weight weight, double size) {
-    return lines(text, width, weight, size).size() * size * LEADING * Mm.PER_POINT;
+    return typeface.heightOf(text, width, weight, size);
   }
 
   /** Width of one line of text in millimetres. */
   public double widthOf(String text, Weight weight, double size) {
     return typeface.width(text, weight, size);
-  }
-
-  private List<String> lines(String text, double width, Weight weight, double size) {
-    List<String> lines = new ArrayList<>();
-    String line = "";
-    for (String word : text.split(" ")) {
-      String longer = line.isEmpty() ? word : line + " " + word;
-      if (typeface.width(longer, weight, size) <= width) {
-        line = longer;
-      } else {
-        if (line.isEmpty() || typeface.width(word, weight, size) > width) {
-          throw new TextDoesNotFitException(word, new MmRect(0, 0, width, 1));
-        }
-        lines.add(line);
-        line = word;
-      }
-    }
-    lines.add(line);
-    return lines;
   }
 
   private void write(String text, Matrix matrix, Weight weight, double size) throws IOException {

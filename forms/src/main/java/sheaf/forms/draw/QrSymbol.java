@@ -8,6 +8,7 @@ import com.google.zxing.qrcode.encoder.Encoder;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import sheaf.core.page.MmRect;
 
 /** A QR code (ISO/IEC 18004) as rectangles on a page. */
@@ -21,6 +22,17 @@ public final class QrSymbol {
 
   /** Smallest module, in millimetres, for a phone held close to a card. */
   private static final double LEAST_ON_CARD = 0.45;
+
+  private static final List<ErrorCorrectionLevel> ON_CARD =
+      List.of(
+          ErrorCorrectionLevel.H,
+          ErrorCorrectionLevel.Q,
+          ErrorCorrectionLevel.M,
+          ErrorCorrectionLevel.L);
+
+  /** Trying all masks for the best takes most of the time, and the size does not depend on it. */
+  private static final Map<EncodeHintType, Object> ANY_MASK =
+      Map.of(EncodeHintType.QR_MASK_PATTERN, 0);
 
   private QrSymbol() {}
 
@@ -42,36 +54,47 @@ public final class QrSymbol {
    * @throws IllegalArgumentException when the text is too long for the square
    */
   public static List<MmRect> onCard(MmRect square, String text) {
-    return fill(
-        square,
-        text,
-        List.of(
-            ErrorCorrectionLevel.H,
-            ErrorCorrectionLevel.Q,
-            ErrorCorrectionLevel.M,
-            ErrorCorrectionLevel.L),
-        LEAST_ON_CARD);
+    return fill(square, text, ON_CARD, LEAST_ON_CARD);
+  }
+
+  /** Whether {@link #onCard} has room for a text. */
+  public static boolean fitsCard(MmRect square, String text) {
+    return fitting(square, text, List.of(ErrorCorrectionLevel.L), LEAST_ON_CARD).isPresent();
   }
 
   private static List<MmRect> fill(
       MmRect square, String text, List<ErrorCorrectionLevel> levels, double leastModule) {
-    for (ErrorCorrectionLevel level : levels) {
-      ByteMatrix matrix = encode(text, level);
-      if (square.width() / (matrix.getWidth() + 2 * QUIET) >= leastModule) {
-        return modules(matrix, square);
-      }
-    }
-    // Not the text itself: a record's link is a secret.
-    throw new IllegalArgumentException(
-        "%d characters are too many for a code of %.0f mm"
-            .formatted(text.length(), square.width()));
+    return fitting(square, text, levels, leastModule)
+        .flatMap(level -> encode(text, level, Map.of()))
+        .map(matrix -> modules(matrix, square))
+        .orElseThrow(
+            () ->
+                // Not the text itself: a record's link is a secret.
+                new IllegalArgumentException(
+                    "%d characters are too many for a code of %.0f mm"
+                        .formatted(text.length(), square.width())));
   }
 
-  private static ByteMatrix encode(String text, ErrorCorrectionLevel level) {
+  /** The first level at which the modules are large enough. */
+  private static Optional<ErrorCorrectionLevel> fitting(
+      MmRect square, String text, List<ErrorCorrectionLevel> levels, double leastModule) {
+    return levels.stream()
+        .filter(
+            level ->
+                encode(text, level, ANY_MASK)
+                    .filter(
+                        matrix -> square.width() / (matrix.getWidth() + 2 * QUIET) >= leastModule)
+                    .isPresent())
+        .findFirst();
+  }
+
+  /** Empty when no code holds so much. */
+  private static Optional<ByteMatrix> encode(
+      String text, ErrorCorrectionLevel level, Map<EncodeHintType, Object> hints) {
     try {
-      return Encoder.encode(text, level, Map.<EncodeHintType, Object>of()).getMatrix();
+      return Optional.of(Encoder.encode(text, level, hints).getMatrix());
     } catch (WriterException e) {
-      throw new IllegalArgumentException(text.length() + " characters fit no code", e);
+      return Optional.empty();
     }
   }
 

@@ -3,6 +3,10 @@ package sheaf.forms.draw;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
@@ -10,6 +14,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import sheaf.core.layout.Ink.Weight;
+import sheaf.core.page.MmRect;
 
 /**
  * The one typeface, embedded as a subset in each document.
@@ -20,6 +25,17 @@ public final class Typeface {
 
   private static final TrueTypeFont REGULAR = parse("Lato-Regular.ttf");
   private static final TrueTypeFont BOLD = parse("Lato-Bold.ttf");
+
+  /** Looking a letter up in the font takes far longer than looking it up here. */
+  private static final Map<Integer, Letter> REGULAR_LETTERS = new ConcurrentHashMap<>();
+
+  private static final Map<Integer, Letter> BOLD_LETTERS = new ConcurrentHashMap<>();
+
+  /** Printed in place of a letter that the typeface lacks: WHITE SQUARE, which it has. */
+  public static final char LACKING = '\u25a1';
+
+  /** From line to line, in letter sizes. */
+  private static final double LEADING = 1.3;
 
   private final PDFont regular;
   private final PDFont bold;
@@ -39,11 +55,12 @@ public final class Typeface {
 
   /** Width of a text in millimetres at a size in points. */
   public double width(String text, Weight weight, double size) {
-    try {
-      return of(weight).getStringWidth(printable(text, weight)) / 1000 * size * Mm.PER_POINT;
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+    double thousandths = 0;
+    for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+      Letter letter = letter(text.codePointAt(i), weight);
+      thousandths += letter.known() ? letter.width() : letter(LACKING, weight).width();
     }
+    return thousandths / 1000 * size * Mm.PER_POINT;
   }
 
   /** Puts letters into the subsets that are embedded, before anything is written with them. */
@@ -53,19 +70,98 @@ public final class Typeface {
     }
   }
 
-  /** The text with every character that the typeface lacks replaced by a question mark. */
+  /** From line to line in millimetres, at a size in points. */
+  public static double lineHeight(double size) {
+    return size * LEADING * Mm.PER_POINT;
+  }
+
+  /** Height in millimetres that a text needs at a width. */
+  public double heightOf(String text, double width, Weight weight, double size) {
+    return lines(text, width, weight, size).size() * lineHeight(size);
+  }
+
+  /**
+   * A text broken at its spaces into lines of at most a width in millimetres.
+   *
+   * @throws TextDoesNotFitException when a word is wider than that
+   */
+  List<String> lines(String text, double width, Weight weight, double size) {
+    List<String> lines = new ArrayList<>();
+    String line = "";
+    for (String word : text.split(" ")) {
+      String longer = line.isEmpty() ? word : line + " " + word;
+      if (width(longer, weight, size) <= width) {
+        line = longer;
+      } else {
+        if (line.isEmpty() || width(word, weight, size) > width) {
+          throw new TextDoesNotFitException(word, new MmRect(0, 0, width, 1));
+        }
+        lines.add(line);
+        line = word;
+      }
+    }
+    lines.add(line);
+    return lines;
+  }
+
+  /** The text with spaces put into every word that is wider than a width in millimetres. */
+  public String breakable(String text, double width, Weight weight, double size) {
+    StringBuilder all = new StringBuilder();
+    for (String word : text.split(" ")) {
+      all.append(all.isEmpty() ? "" : " ");
+      String rest = word;
+      while (width(rest, weight, size) > width && rest.codePointCount(0, rest.length()) > 1) {
+        int end = rest.length();
+        while (end > rest.offsetByCodePoints(0, 1)
+            && width(rest.substring(0, end), weight, size) > width) {
+          end = rest.offsetByCodePoints(end, -1);
+        }
+        all.append(rest, 0, end).append(' ');
+        rest = rest.substring(end);
+      }
+      all.append(rest);
+    }
+    return all.toString();
+  }
+
+  /** The text with an empty box for every character that the typeface lacks. */
   String printable(String text, Weight weight) {
     StringBuilder printable = new StringBuilder();
-    text.codePoints().forEach(c -> printable.appendCodePoint(has(c, weight) ? c : '?'));
+    text.codePoints().forEach(c -> printable.appendCodePoint(has(c, weight) ? c : LACKING));
     return printable.toString();
   }
 
+  /** Whether a text has letters for which an empty box is printed. */
+  public boolean lacksLettersOf(String text, Weight weight) {
+    return text.codePoints().anyMatch(c -> !has(c, weight));
+  }
+
   private boolean has(int codePoint, Weight weight) {
-    try {
-      return (weight == Weight.BOLD ? BOLD : REGULAR).getUnicodeCmapLookup().getGlyphId(codePoint)
-          != 0;
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+    return letter(codePoint, weight).known();
+  }
+
+  /**
+   * What the typeface has for a character.
+   *
+   * @param known whether it has anything
+   * @param width in thousandths of the letter size
+   */
+  private record Letter(boolean known, double width) {}
+
+  private static Letter letter(int codePoint, Weight weight) {
+    return weight == Weight.BOLD
+        ? BOLD_LETTERS.computeIfAbsent(codePoint, c -> look(BOLD, c))
+        : REGULAR_LETTERS.computeIfAbsent(codePoint, c -> look(REGULAR, c));
+  }
+
+  private static Letter look(TrueTypeFont font, int codePoint) {
+    synchronized (Typeface.class) {
+      try {
+        int glyph = font.getUnicodeCmapLookup().getGlyphId(codePoint);
+        return new Letter(glyph != 0, font.getAdvanceWidth(glyph) * 1000.0 / font.getUnitsPerEm());
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
     }
   }
 

@@ -20,6 +20,8 @@ import sheaf.core.page.Paper;
 import sheaf.core.reading.PageReading;
 import sheaf.core.reading.Reason;
 import sheaf.core.reading.ReasonCode;
+import sheaf.core.record.RecordOfSheets;
+import sheaf.core.record.Visit;
 import sheaf.core.result.JobSummary;
 
 class CardWordsTest {
@@ -32,7 +34,7 @@ class CardWordsTest {
       Variant variant = number == 1 ? Variant.FRONT : Variant.TWO_DOTS;
       pages.add(doubtful(job, number, variant));
     }
-    JobSummary summary = JobSummary.of(job, pages);
+    Visit summary = visit(JobSummary.of(job, pages));
 
     assertThat(CardWords.sheets(summary))
         .isEqualTo(
@@ -44,10 +46,14 @@ class CardWordsTest {
 
   @Test
   void withoutDoubtsNothingIsSaidOfThem() {
-    JobSummary none = JobSummary.of(JobId.random(new SplittableRandom(5)), List.of());
+    Visit none = visit(JobSummary.of(JobId.random(new SplittableRandom(5)), List.of()));
 
     assertThat(CardWords.doubts(none)).isEmpty();
     assertThat(CardWords.sheets(none)).isEqualTo("Sheets read: none.");
+  }
+
+  private static Visit visit(JobSummary job) {
+    return RecordOfSheets.of(job, Optional.empty()).last();
   }
 
   private static PageReading doubtful(JobId job, int number, Variant variant) {

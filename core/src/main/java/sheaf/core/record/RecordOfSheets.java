@@ -1,0 +1,240 @@
+package sheaf.core.record;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import sheaf.core.group.Group;
+import sheaf.core.group.Offset;
+import sheaf.core.layout.Field;
+import sheaf.core.layout.Layout;
+import sheaf.core.layout.Layouts;
+import sheaf.core.layout.SheetKind;
+import sheaf.core.layout.UnitSystem;
+import sheaf.core.layout.Variant;
+import sheaf.core.measure.Unit;
+import sheaf.core.page.MmPoint;
+import sheaf.core.page.Paper;
+import sheaf.core.reading.FieldReading;
+import sheaf.core.reading.FieldReading.State;
+import sheaf.core.reading.PageReading;
+import sheaf.core.record.Inspected.Finding;
+import sheaf.core.result.JobSummary;
+import sheaf.core.result.PairResult;
+
+/**
+ * A record made from a job's papers: one visit. What the papers do not say is blank, and what is
+ * written by hand and not read in yet is told as such.
+ */
+public final class RecordOfSheets {
+
+  private static final String FOUND = "_found";
+  private static final String LEFT = "_left";
+  private static final String INSPECT = "inspect_";
+
+  /** The pair sheet's answer when nothing was altered before it. */
+  private static final String NOTHING = "nothing";
+
+  private RecordOfSheets() {}
+
+  /**
+   * The record of one job.
+   *
+   * @param job what its papers say
+   * @param day of the visit, where it is known
+   */
+  public static BowRecord of(JobSummary job, Optional<LocalDate> day) {
+    Map<Field, FieldReading> fields = benchCards(job);
+    Visit visit =
+        new Visit(
+            job.job(),
+            day,
+            Optional.empty(),
+            Optional.empty(),
+            sheets(job),
+            inspection(fields),
+            measures(fields),
+            changes(job),
+            List.of(),
+            List.of(),
+            job.pairs().stream().map(RecordOfSheets::rounded).toList(),
+            List.of());
+    return new BowRecord(new Bow(Optional.empty(), traits(fields)), List.of(visit));
+  }
+
+  private static List<SheetRead> sheets(JobSummary job) {
+    return job.sheets().stream()
+        .map(page -> new SheetRead(page.sheet().orElseThrow(), page.state()))
+        .toList();
+  }
+
+  /**
+   * What each field of the job's bench cards says, in the order of the card; of two cards the later
+   * counts where it says anything. Without a card, the fields of one that is all blank.
+   */
+  private static Map<Field, FieldReading> benchCards(JobSummary job) {
+    Map<String, Field> fields = new LinkedHashMap<>();
+    Map<String, FieldReading> answers = new LinkedHashMap<>();
+    for (PageReading page : job.sheets()) {
+      for (Field field : benchCard(page).map(Layout::fields).orElse(List.of())) {
+        fields.put(field.key(), field);
+        page.field(field.key())
+            .filter(answer -> answer.state() != State.BLANK || !answers.containsKey(field.key()))
+            .ifPresent(answer -> answers.put(field.key(), answer));
+      }
+    }
+    if (fields.isEmpty()) {
+      Layout blank = Layouts.current(Variant.FRONT, Paper.LETTER, units(job));
+      blank.fields().forEach(field -> fields.put(field.key(), field));
+    }
+    Map<Field, FieldReading> all = new LinkedHashMap<>();
+    fields.forEach((key, field) -> all.put(field, answers.getOrDefault(key, blank(key))));
+    return all;
+  }
+
+  private static Optional<Layout> benchCard(PageReading page) {
+    return page.sheet()
+        .filter(sheet -> sheet.layout().kind() == SheetKind.BENCH_CARD)
+        .flatMap(sheet -> Layouts.find(sheet.layout()));
+  }
+
+  private static UnitSystem units(JobSummary job) {
+    return job.sheets().stream()
+        .map(page -> page.sheet().orElseThrow().layout().units())
+        .findFirst()
+        .orElse(UnitSystem.INCHES);
+  }
+
+  private static FieldReading blank(String key) {
+    return new FieldReading(key, State.BLANK, "", OptionalDouble.empty(), Optional.empty(), 1);
+  }
+
+  private static List<Inspected> inspection(Map<Field, FieldReading> fields) {
+    List<Inspected> parts = new ArrayList<>();
+    fields.forEach(
+        (field, answer) -> {
+          if (field.key().startsWith(INSPECT)) {
+            String part = field.key().substring(INSPECT.length());
+            parts.add(new Inspected(part, field.label(), finding(answer)));
+          }
+        });
+    return parts;
+  }
+
+  private static Finding finding(FieldReading answer) {
+    if (answer.state() == State.BLANK) {
+      return Finding.BLANK;
+    }
+    if (answer.says("sound")) {
+      return Finding.SOUND;
+    }
+    return answer.says("not sound") ? Finding.NOT_SOUND : Finding.DOUBTFUL;
+  }
+
+  private static List<Measure> measures(Map<Field, FieldReading> fields) {
+    Map<String, Measure> measures = new LinkedHashMap<>();
+    fields.forEach(
+        (field, answer) -> {
+          if (field.key().endsWith(FOUND)) {
+            Measure measure = measure(field, FOUND, " as found", measures);
+            measures.put(
+                measure.key(),
+                new Measure(measure.key(), measure.label(), taken(answer), measure.left()));
+          } else if (field.key().endsWith(LEFT)) {
+            Measure measure = measure(field, LEFT, " as left", measures);
+            measures.put(
+                measure.key(),
+                new Measure(measure.key(), measure.label(), measure.found(), taken(answer)));
+          }
+        });
+    return List.copyOf(measures.values());
+  }
+
+  private static Measure measure(
+      Field field, String column, String words, Map<String, Measure> known) {
+    String key = field.key().substring(0, field.key().length() - column.length());
+    return known.getOrDefault(key, Measure.blank(key, field.label().replace(words, "")));
+  }
+
+  private static List<Trait> traits(Map<Field, FieldReading> fields) {
+    List<Trait> traits = new ArrayList<>();
+    fields.forEach(
+        (field, answer) -> {
+          String key = field.key();
+          if (!key.endsWith(FOUND) && !key.endsWith(LEFT) && !key.startsWith(INSPECT)) {
+            taken(answer).ifPresent(said -> traits.add(new Trait(key, field.label(), said)));
+          }
+        });
+    return traits;
+  }
+
+  private static List<Change> changes(JobSummary job) {
+    List<Change> changes = new ArrayList<>();
+    for (PageReading page : job.sheets()) {
+      int sheet = page.sheet().orElseThrow().number();
+      taken(page, "changed")
+          .filter(what -> !what.text().equals(NOTHING))
+          .ifPresent(
+              what ->
+                  changes.add(new Change(sheet, what, taken(page, "changed_way"), amount(page))));
+    }
+    return changes;
+  }
+
+  /** The number with the unit that is ticked beside it, once the number has been read in. */
+  private static Optional<Taken> amount(PageReading page) {
+    Optional<String> unit = taken(page, "changed_unit").flatMap(Taken::words);
+    return taken(page, "changed_by")
+        .map(number -> number.text().isEmpty() ? number : inUnits(number, unit));
+  }
+
+  /** {@code 2 turns}, but {@code 2 × 1/64 in}. */
+  private static Taken inUnits(Taken number, Optional<String> unit) {
+    String words = unit.map(u -> (Character.isDigit(u.charAt(0)) ? " × " : " ") + u).orElse("");
+    return new Taken(number.text() + words, number.value(), number.unit(), number.how());
+  }
+
+  private static Optional<Taken> taken(PageReading page, String key) {
+    return page.field(key).flatMap(RecordOfSheets::taken);
+  }
+
+  private static Optional<Taken> taken(FieldReading answer) {
+    if (answer.state() == State.BLANK) {
+      return Optional.empty();
+    }
+    How how =
+        answer.text().isEmpty()
+            ? How.WRITTEN
+            : answer.state() == State.CHECK ? How.DOUBTFUL : How.READ;
+    Optional<Unit> unit = answer.text().isEmpty() ? Optional.empty() : answer.unit();
+    return Optional.of(new Taken(answer.text(), answer.value(), unit, how));
+  }
+
+  /** A hole's centre is not known better than to 0.1 mm, so 0.01 mm loses nothing. */
+  private static PairResult rounded(PairResult pair) {
+    Optional<Group> field = pair.field().map(RecordOfSheets::rounded);
+    Optional<Group> broadhead = pair.broadhead().map(RecordOfSheets::rounded);
+    return new PairResult(
+        pair.sheet(),
+        pair.state(),
+        pair.distance(),
+        field,
+        broadhead,
+        hundredth(pair.shaftDiameter()),
+        field.flatMap(f -> broadhead.map(b -> Offset.between(f, b))));
+  }
+
+  private static Group rounded(Group group) {
+    return new Group(
+        group.shots().stream()
+            .map(shot -> new MmPoint(hundredth(shot.x()), hundredth(shot.y())))
+            .toList());
+  }
+
+  private static double hundredth(double mm) {
+    return Math.round(mm * 100) / 100.0;
+  }
+}

@@ -1,0 +1,83 @@
+package sheaf.core.record;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import sheaf.core.job.JobId;
+import sheaf.core.reading.ReadingState;
+import sheaf.core.result.PairResult;
+
+/**
+ * One visit of a bow: what was found, done and left.
+ *
+ * @param job its name on the papers
+ * @param day when it was; empty when that is not known
+ * @param customer whose bow, by initials; at most {@value BowRecord#LONGEST_NAME} characters
+ * @param technician who worked on it, by initials; as long
+ * @param sheets the papers it was made from, by number
+ * @param inspection the parts looked at on intake, in the order of the bench card
+ * @param measures as found and as left, in the order of the bench card, blank ones too
+ * @param changes made between sheets, in order
+ * @param tears in the order in which they were shot
+ * @param line shots at the line sheet, in any order
+ * @param pairs results of the pair sheets, by number; their shots are told to 0.01 mm
+ * @param notes in order, each of 1 to {@value BowRecord#LONGEST_NOTE} characters
+ */
+public record Visit(
+    JobId job,
+    Optional<LocalDate> day,
+    Optional<String> customer,
+    Optional<String> technician,
+    List<SheetRead> sheets,
+    List<Inspected> inspection,
+    List<Measure> measures,
+    List<Change> changes,
+    List<Tear> tears,
+    List<LineShot> line,
+    List<PairResult> pairs,
+    List<String> notes) {
+
+  /** Tidies the texts and copies the lists; throws when a text is too long. */
+  public Visit {
+    customer = BowRecord.name(customer);
+    technician = BowRecord.name(technician);
+    sheets = List.copyOf(sheets);
+    inspection = List.copyOf(inspection);
+    measures = List.copyOf(measures);
+    changes = List.copyOf(changes);
+    tears = List.copyOf(tears);
+    line = List.copyOf(line);
+    pairs = List.copyOf(pairs);
+    notes = notes.stream().map(BowRecord::note).toList();
+  }
+
+  /** The parts because of which the bow must not be shot. */
+  public List<Inspected> notSound() {
+    return inspection.stream().filter(Inspected::forbidsShooting).toList();
+  }
+
+  /**
+   * The pair sheet that shows how the bow was left: the last on which both heads were shot; failing
+   * that, the last on which anything hit.
+   */
+  public Optional<PairResult> pairAsLeft() {
+    Comparator<PairResult> byNumber = Comparator.comparingInt(pair -> pair.sheet().number());
+    return pairs.stream()
+        .filter(pair -> pair.offset().isPresent())
+        .max(byNumber)
+        .or(
+            () ->
+                pairs.stream()
+                    .filter(pair -> pair.field().isPresent() || pair.broadhead().isPresent())
+                    .max(byNumber));
+  }
+
+  /** The numbers of the sheets that a person must still look at. */
+  public List<Integer> doubtfulSheets() {
+    return sheets.stream()
+        .filter(sheet -> sheet.state() == ReadingState.CHECK)
+        .map(sheet -> sheet.code().number())
+        .toList();
+  }
+}
