@@ -6,6 +6,8 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -18,11 +20,13 @@ import sheaf.desk.home.RecordAddress;
 import sheaf.desk.home.Settings;
 import sheaf.desk.json.RecordJson;
 import sheaf.desk.outcome.ExitStatus;
+import sheaf.desk.profile.ShopProfile;
 import sheaf.desk.report.Text;
 import sheaf.forms.CardDetails;
 import sheaf.forms.CardForm;
 import sheaf.forms.CardPaper;
 import sheaf.forms.FinishedCard;
+import sheaf.forms.Shop;
 
 /** {@code sheaf card}: the card that a customer takes home. */
 @Command(
@@ -39,7 +43,7 @@ import sheaf.forms.FinishedCard;
       "      on a full page, as found beside as left; wallet-tag is one to cut out",
       "",
       "The code on the card opens the customer's record when a record address is",
-      "set, here or as record.address= in sheaf.properties; otherwise it holds the",
+      "set, here or in the shop profile; otherwise it holds the",
       "job id. A second code holds the key numbers as plain text.",
       "",
       "The PDF carries the record itself: 'sheaf import card.pdf' restores it."
@@ -78,15 +82,13 @@ final class CardCommand implements Callable<Integer> {
       paramLabel = "letter|a4",
       converter = Choices.OfPaper.class,
       completionCandidates = Choices.OfPaper.class,
-      description =
-          "The paper, of which a card takes half. Default: letter, or paper= in"
-              + " sheaf.properties.")
+      description = "The paper, of which a card takes half. Default: what the shop profile says.")
   private Paper paper;
 
   @Option(
       names = "--shop",
       paramLabel = "NAME",
-      description = "Who made the card. Default: what shop.name= says in sheaf.properties.")
+      description = "Who made the card. Default: what the shop profile says.")
   private String shop;
 
   @Option(
@@ -102,11 +104,11 @@ final class CardCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Settings settings = sheaf.settings();
-    Optional<String> by = shop == null ? settings.shop() : Optional.of(checkedShop());
+    ShopProfile profile = sheaf.profile();
+    Optional<String> by = shop == null ? whose(profile.shop()) : Optional.of(checkedShop());
     Optional<RecordAddress> address =
-        recordAddress == null ? settings.recordAddress() : Optional.of(checkedAddress());
-    Paper page = paper != null ? paper : settings.paper().orElse(Paper.LETTER);
+        recordAddress == null ? profile.recordAddress() : Optional.of(checkedAddress());
+    Paper page = paper != null ? paper : profile.paper();
     StoredJob stored = StoredJob.find(job, sheaf.home(), desk.clock());
     CardDetails details =
         new CardDetails(
@@ -122,11 +124,20 @@ final class CardCommand implements Callable<Integer> {
     return ExitStatus.OK.number();
   }
 
+  /** The shop's name and how to reach it, on one line. */
+  private static Optional<String> whose(Shop shop) {
+    String line =
+        Stream.of(shop.name(), shop.contact())
+            .flatMap(Optional::stream)
+            .collect(Collectors.joining(" \u00b7 "));
+    return Optional.of(line).filter(text -> !text.isEmpty());
+  }
+
   private CardPaper cardPaper(Paper page) {
     if (form == CardForm.CARD) {
-      return page == Paper.LETTER ? CardPaper.HALF_LETTER : CardPaper.A5;
+      return page.small() == Paper.LETTER ? CardPaper.HALF_LETTER : CardPaper.A5;
     }
-    return page == Paper.LETTER ? CardPaper.LETTER : CardPaper.A4;
+    return page.small() == Paper.LETTER ? CardPaper.LETTER : CardPaper.A4;
   }
 
   private String checkedShop() {

@@ -17,8 +17,8 @@ import sheaf.core.layout.Bow;
 import sheaf.core.layout.UnitSystem;
 import sheaf.core.layout.Variant;
 import sheaf.core.page.Paper;
-import sheaf.desk.home.Settings;
 import sheaf.desk.outcome.ExitStatus;
+import sheaf.desk.profile.ShopProfile;
 import sheaf.desk.report.Text;
 import sheaf.forms.Backing;
 import sheaf.forms.BlankSheets;
@@ -126,8 +126,7 @@ final class PrintCommand implements Callable<Integer> {
       paramLabel = "letter|a4|tabloid|a3",
       converter = Choices.OfPaper.class,
       completionCandidates = Choices.OfPaper.class,
-      description =
-          "Default: letter, or paper= in sheaf.properties. Cards come on letter and a4 only.")
+      description = "Default: what the shop profile says. Cards come on letter and a4 only.")
   private Paper paper;
 
   @Option(
@@ -136,8 +135,7 @@ final class PrintCommand implements Callable<Integer> {
       converter = Choices.OfUnits.class,
       completionCandidates = Choices.OfUnits.class,
       description =
-          "Inches and yards, or millimetres and metres. Default: in, or units= in"
-              + " sheaf.properties.")
+          "Inches and yards, or millimetres and metres. Default: what the shop profile says.")
   private UnitSystem units;
 
   @Option(
@@ -162,9 +160,9 @@ final class PrintCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     check();
-    Settings settings = sheaf.settings();
-    Paper onto = paper != null ? paper : settings.paper().orElse(Paper.LETTER);
-    UnitSystem in = units != null ? units : settings.units().orElse(UnitSystem.INCHES);
+    ShopProfile profile = sheaf.profile();
+    Paper onto = paper != null ? paper : profile.paper();
+    UnitSystem in = units != null ? units : profile.units();
     if (what == Printable.BACKING) {
       Output.write(desk.console(), output, out -> Backing.write(onto, copies, out));
       say("for a colour printer", onto);

@@ -2,7 +2,6 @@ package sheaf.desk.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.HelpCommand;
@@ -12,7 +11,6 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
 import sheaf.desk.home.HomeFolder;
-import sheaf.desk.home.Settings;
 import sheaf.desk.profile.ProfileInForce;
 import sheaf.desk.profile.ShopProfile;
 
@@ -142,15 +140,5 @@ public final class Sheaf implements Runnable {
    */
   ShopProfile profile() {
     return ProfileInForce.of(home()).profile();
-  }
-
-  /** Those of the profile's settings that older settings had. */
-  Settings settings() {
-    ShopProfile profile = profile();
-    return new Settings(
-        profile.recordAddress(),
-        profile.shop().name(),
-        Optional.of(profile.paper()),
-        Optional.of(profile.units()));
   }
 }

@@ -133,9 +133,7 @@ class JobCommandsTest {
     Path settings = Files.writeString(folder.resolve("sheaf.properties"), "\npaper=leter\n");
     assertMisuse(
         CommandRun.of(folder, "card", JOB, "-o", "-"),
-        "sheaf: "
-            + settings
-            + ", line 2: paper must be letter or a4 or tabloid or a3, not 'leter'.");
+        "sheaf: " + settings + ", line 2: paper must be letter or a4, not 'leter'.");
   }
 
   private CommandRun run(String command, String job) {

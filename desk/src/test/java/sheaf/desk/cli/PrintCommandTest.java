@@ -60,13 +60,6 @@ class PrintCommandTest {
   }
 
   @Test
-  void settingsForLargePaperLeaveACardSmall() throws Exception {
-    Files.writeString(folder.resolve("sheaf.properties"), "paper=a3\n");
-    assertThat(print("bench-card", "-o", "-").err()).contains("bench card on a4 paper");
-    assertThat(print("tear", "-o", "-").err()).contains("tear sheet on a3 paper");
-  }
-
-  @Test
   void aReturnCardOfAJobThatWasNeverReadIsRefused() {
     CommandRun run = print("return-card", "--from", "7G4KQ-2M8XE-0", "-o", "-");
     assertThat(run.status()).isEqualTo(2);

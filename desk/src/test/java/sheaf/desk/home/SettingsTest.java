@@ -42,7 +42,7 @@ class SettingsTest {
       delimiter = '|',
       textBlock =
           """
-          paper=leter                   | paper must be letter or a4 or tabloid or a3, not 'leter'.
+          paper=leter                   | paper must be letter or a4, not 'leter'.
           units=inch                    | units must be in or metric, not 'inch'.
           colour=red                    | colour is no setting; there are record.address, shop.name, paper and units.
           paper                         | expected name = value, not 'paper'.

@@ -56,8 +56,7 @@ public final class RimStudy {
   public static void main(String[] arguments)
       throws IOException, InterruptedException, ExecutionException {
     if (arguments.length != 3) {
-      System.err.println("usage: RimStudy SCANS PHOTOS FILE");
-      return;
+      throw new IllegalArgumentException("usage: RimStudy SCANS PHOTOS FILE");
     }
     NativeLibraries.load();
     List<SurveyedHole> holes = new ArrayList<>();
