@@ -35,7 +35,7 @@ final class FlatbedSamples {
         new FlatbedScan(150, false, 1, -2.1, scene.scale(), 0.45, 0.18, 1, 0.0004, 8, 202);
     Scene.Ready ready = scene.make(Studio.PIXELS_PER_MM);
     byte[] file = ScanFile.png(scanner.scan(ready.page(), ready.backdrop()), 150);
-    return new Sample(file, scene.truth(ready.shots(), 150, false, true, "read"));
+    return new Sample(file, scene.truth(ready.shots(), 150, false, true, "check"));
   }
 
   static Sample touching() {

@@ -31,8 +31,11 @@ final class HoleJudge {
    */
   private static final double WITHIN = 1.5;
 
-  /** A centre that may lie farther off than this, in millimetres, is a doubt. */
-  private static final double MOST_ERROR = 1.2;
+  /**
+   * A centre whose stated error is larger than this, in millimetres, is a doubt: once in a thousand
+   * holes the axis lies twice the stated error off, and 1.5 mm off is wrong.
+   */
+  private static final double MOST_ERROR = 0.75;
 
   /** One hole too many must have this much less evidence than the least of the others. */
   private static final double CLEARLY_LESS = 0.75;
