@@ -53,21 +53,16 @@ final class HoleJudge {
     this.shot = shot;
   }
 
-  /** How well a picture shows holes at all. */
-  enum View {
-    /** What lies behind is dark or coloured. */
-    CLEAR,
-    /** Nothing dark lies behind: rims are shading. */
-    FAINT,
-    /** Nothing dark lies behind, and the picture is too coarse for hairline slits. */
-    FAINT_AND_COARSE
-  }
-
-  /** Judges what was found. */
-  static HoleReader.Holes judge(List<FoundHole> found, Layout layout, ArrowsShot shot, View view) {
+  /**
+   * Judges what was found.
+   *
+   * @param hairlinesLost whether the picture is too faint and too coarse to show narrow slits
+   */
+  static HoleReader.Holes judge(
+      List<FoundHole> found, Layout layout, ArrowsShot shot, boolean hairlinesLost) {
     HoleJudge judge = new HoleJudge(layout, shot);
-    if (!found.isEmpty()) {
-      judge.judgeView(view);
+    if (!found.isEmpty() && hairlinesLost) {
+      judge.doubtHeads();
     }
     List<FoundHole> chosen = judge.choose(found);
     Map<FoundHole, Head> heads = Heads.of(chosen, shot);
@@ -78,9 +73,8 @@ final class HoleJudge {
   }
 
   /** On a shared dot nothing but the slits tells the heads. */
-  private void judgeView(View view) {
-    boolean shared = layout.dots().stream().anyMatch(dot -> dot.aim() == Aim.SHARED);
-    if (view == View.FAINT_AND_COARSE && shared) {
+  private void doubtHeads() {
+    if (layout.dots().stream().anyMatch(dot -> dot.aim() == Aim.SHARED)) {
       doubts.add(
           Reason.of(
               ReasonCode.HEAD_UNSURE,

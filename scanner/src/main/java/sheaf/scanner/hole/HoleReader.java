@@ -49,7 +49,7 @@ public final class HoleReader {
   private final Surface surface;
   private final Seeds seeds;
 
-  HoleReader(Surface surface, Seeds seeds) {
+  private HoleReader(Surface surface, Seeds seeds) {
     this.surface = surface;
     this.seeds = seeds;
   }
@@ -80,21 +80,16 @@ public final class HoleReader {
     try (Surface surface = Surface.of(sheet, layout);
         Seeds seeds = Seeds.find(surface, shot)) {
       HoleReader reader = new HoleReader(surface, seeds);
-      return HoleJudge.judge(reader.circles(), layout, shot, reader.view(sheet));
+      return HoleJudge.judge(reader.circles(), layout, shot, reader.losesHairlines(sheet));
     }
   }
 
-  /** In front of white, rims are faint, and slits are hairlines of faint shading. */
-  private HoleJudge.View view(FlatSheet sheet) {
-    if (seeds.kind() != Seeds.Kind.FAINT) {
-      return HoleJudge.View.CLEAR;
-    }
-    return sheet.sourcePixelsPerMm() >= SHOWS_HAIRLINES
-        ? HoleJudge.View.FAINT
-        : HoleJudge.View.FAINT_AND_COARSE;
+  /** In front of white, slits are hairlines of faint shading. */
+  private boolean losesHairlines(FlatSheet sheet) {
+    return seeds.kind() == Seeds.Kind.FAINT && sheet.sourcePixelsPerMm() < SHOWS_HAIRLINES;
   }
 
-  List<FoundHole> circles() {
+  private List<FoundHole> circles() {
     OptionalInt radius = usualRadius();
     if (radius.isEmpty()) {
       return List.of();
@@ -186,7 +181,7 @@ public final class HoleReader {
         HeadShape.of(circle, new SlitTracer(layers(circle)).trace(circle, HeadShape.SHORTEST)));
   }
 
-  List<SlitTracer.Layer> layers(Circle circle) {
+  private List<SlitTracer.Layer> layers(Circle circle) {
     double faint = Math.max(FAINT_SLIT, 3 * surface.noise());
     SlitTracer.Layer tone =
         new SlitTracer.Layer(
