@@ -32,6 +32,11 @@ public enum SheetKind {
     return letter;
   }
 
+  /** Whether it is filled in at the bench: inspection and measures of the bow. */
+  public boolean isCard() {
+    return this == BENCH_CARD || this == RETURN_CARD;
+  }
+
   /** The name in commands and JSON, such as {@code bench-card}. */
   public String label() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');

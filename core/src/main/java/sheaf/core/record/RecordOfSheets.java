@@ -12,7 +12,6 @@ import sheaf.core.group.Offset;
 import sheaf.core.layout.Field;
 import sheaf.core.layout.Layout;
 import sheaf.core.layout.Layouts;
-import sheaf.core.layout.SheetKind;
 import sheaf.core.layout.UnitSystem;
 import sheaf.core.layout.Variant;
 import sheaf.core.measure.Unit;
@@ -97,7 +96,7 @@ public final class RecordOfSheets {
 
   private static Optional<Layout> benchCard(PageReading page) {
     return page.sheet()
-        .filter(sheet -> sheet.layout().kind() == SheetKind.BENCH_CARD)
+        .filter(sheet -> sheet.layout().kind().isCard())
         .flatMap(sheet -> Layouts.find(sheet.layout()));
   }
 

@@ -56,10 +56,13 @@ public record JobSummary(JobId job, List<PageReading> sheets) {
         .max(Comparator.comparingInt(pair -> pair.sheet().number()));
   }
 
-  /** A field of the bench card; empty when there is no card or the field was left blank. */
+  /**
+   * A field of the bench card or return card; empty when there is no card or the field was left
+   * blank.
+   */
   public Optional<FieldReading> benchCard(String key) {
     return sheets.stream()
-        .filter(page -> is(page, SheetKind.BENCH_CARD))
+        .filter(JobSummary::isCard)
         .flatMap(page -> page.field(key).stream())
         .filter(field -> field.state() != FieldReading.State.BLANK)
         .reduce((earlier, later) -> later);
@@ -71,7 +74,7 @@ public record JobSummary(JobId job, List<PageReading> sheets) {
    */
   public List<String> notSound() {
     return sheets.stream()
-        .filter(page -> is(page, SheetKind.BENCH_CARD))
+        .filter(JobSummary::isCard)
         .flatMap(page -> page.fields().stream())
         .filter(field -> field.key().startsWith(INSPECTION))
         .filter(field -> field.state() != FieldReading.State.BLANK && !field.says("sound"))
@@ -83,6 +86,10 @@ public record JobSummary(JobId job, List<PageReading> sheets) {
   /** Whether any sheet still has doubts that a person must settle. */
   public boolean hasDoubts() {
     return sheets.stream().anyMatch(page -> page.state() == ReadingState.CHECK);
+  }
+
+  private static boolean isCard(PageReading page) {
+    return page.sheet().filter(sheet -> sheet.layout().kind().isCard()).isPresent();
   }
 
   private static boolean is(PageReading page, SheetKind kind) {

@@ -65,6 +65,13 @@ class JobSummaryTest {
   }
 
   @Test
+  void aReturnCardsInspectionCountsAsABenchCardsDoes() {
+    PageReading card = Readings.returnCard(1).says("inspect_riser", "not sound").read();
+
+    assertThat(JobSummary.of(Readings.JOB, List.of(card)).notSound()).containsExactly("riser");
+  }
+
+  @Test
   void aDoubtOnAnySheetIsADoubtOnTheJob() {
     PageReading doubtful =
         Readings.pair(2).because(Reason.of(ReasonCode.HEAD_UNSURE, "which head?")).read();

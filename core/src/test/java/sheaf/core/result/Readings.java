@@ -30,6 +30,8 @@ final class Readings {
   static final JobId JOB = JobId.random(new SplittableRandom(5));
   static final LayoutId PAIR = new LayoutId(Variant.TWO_DOTS, Paper.LETTER, UnitSystem.INCHES, 1);
   static final LayoutId CARD = new LayoutId(Variant.FRONT, Paper.LETTER, UnitSystem.INCHES, 1);
+  private static final LayoutId RETURN_CARD =
+      new LayoutId(Variant.RETURN_FRONT, Paper.LETTER, UnitSystem.INCHES, 1);
 
   private final List<Hole> holes = new ArrayList<>();
   private final List<FieldReading> fields = new ArrayList<>();
@@ -49,6 +51,10 @@ final class Readings {
 
   static Readings card(int number) {
     return new Readings(CARD, number);
+  }
+
+  static Readings returnCard(int number) {
+    return new Readings(RETURN_CARD, number);
   }
 
   /** A hole so far from its own dot, on the page as designed. */
