@@ -113,7 +113,7 @@ public final class HoleReader {
     for (Seeds.Seed seed : seeds.places()) {
       ShaftFit fit = fit(seed, FIRST_RADIUS);
       double[] logs = fit.radii(LEAST_RADIUS, MOST_RADIUS);
-      Candidate candidate = candidate(fit, LEAST_RADIUS + highest(logs));
+      Candidate candidate = candidate(fit, LEAST_RADIUS + ShaftFit.highest(logs));
       candidates.add(candidate);
       radii.put(candidate, logs);
     }
@@ -125,17 +125,9 @@ public final class HoleReader {
         sum[i] += radii.get(candidate)[i];
       }
     }
-    return likely.isEmpty() ? OptionalInt.empty() : OptionalInt.of(LEAST_RADIUS + highest(sum));
-  }
-
-  private static int highest(double[] values) {
-    int highest = 0;
-    for (int i = 1; i < values.length; i++) {
-      if (values[i] > values[highest]) {
-        highest = i;
-      }
-    }
-    return highest;
+    return likely.isEmpty()
+        ? OptionalInt.empty()
+        : OptionalInt.of(LEAST_RADIUS + ShaftFit.highest(sum));
   }
 
   private ShaftFit fit(Seeds.Seed seed, double radius) {

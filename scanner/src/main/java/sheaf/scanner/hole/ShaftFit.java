@@ -2,6 +2,7 @@ package sheaf.scanner.hole;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Where a shaft's axis lies, as the rim around an opening tells: every place near its middle is
@@ -113,45 +114,53 @@ final class ShaftFit {
     List<Look> looks = around(least, most);
     double[] logs = new double[most - least + 1];
     for (int i = 0; i < logs.length; i++) {
-      int radius = least + i;
-      double highest = highest(looks, radius);
+      double[] likelihoods = likelihoods(looks, least + i);
+      double highest = likelihoods[highest(likelihoods)];
       logs[i] =
           highest
               + Math.log(
-                  looks.stream()
-                      .mapToDouble(look -> look.area * Math.exp(likelihood(look, radius) - highest))
+                  IntStream.range(0, likelihoods.length)
+                      .mapToDouble(k -> looks.get(k).area * Math.exp(likelihoods[k] - highest))
                       .sum());
     }
     return logs;
   }
 
-  private double highest(List<Look> looks, int radius) {
-    return looks.stream().mapToDouble(look -> likelihood(look, radius)).max().orElseThrow();
+  private double[] likelihoods(List<Look> looks, int radius) {
+    return looks.stream().mapToDouble(look -> likelihood(look, radius)).toArray();
+  }
+
+  /** Index of the first of the highest values. */
+  static int highest(double[] values) {
+    int highest = 0;
+    for (int i = 1; i < values.length; i++) {
+      if (values[i] > values[highest]) {
+        highest = i;
+      }
+    }
+    return highest;
   }
 
   /** Where the axis is for a shaft of a radius. */
   Axis axis(int radius) {
     List<Look> looks = around(radius, radius);
-    double highest = highest(looks, radius);
+    double[] likelihoods = likelihoods(looks, radius);
+    int likeliest = highest(likelihoods);
+    Look best = looks.get(likeliest);
+    double highest = likelihoods[likeliest];
     double all = 0;
     double sumX = 0;
     double sumY = 0;
     double squares = 0;
-    Look best = looks.get(0);
-    double bestLikelihood = Double.NEGATIVE_INFINITY;
-    for (Look look : looks) {
-      double likelihood = likelihood(look, radius);
-      double weight = look.area * Math.exp(likelihood - highest);
+    for (int k = 0; k < likelihoods.length; k++) {
+      Look look = looks.get(k);
+      double weight = look.area * Math.exp(likelihoods[k] - highest);
       double dx = look.x - middle.x();
       double dy = look.y - middle.y();
       all += weight;
       sumX += weight * dx;
       sumY += weight * dy;
       squares += weight * (dx * dx + dy * dy);
-      if (likelihood > bestLikelihood) {
-        bestLikelihood = likelihood;
-        best = look;
-      }
     }
     double x = sumX / all;
     double y = sumY / all;
