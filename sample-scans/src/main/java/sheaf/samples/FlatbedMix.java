@@ -17,7 +17,8 @@ import sheaf.samples.scene.Scene;
  */
 public final class FlatbedMix {
 
-  private static final List<Behind> BEHIND =
+  /** What lies behind, each as often as it is named. */
+  static final List<Behind> BEHIND =
       List.of(
           Behind.BACKING,
           Behind.BACKING,
@@ -33,9 +34,9 @@ public final class FlatbedMix {
   private static final int[] DPI = {150, 200, 240, 300, 300, 300, 400, 600};
 
   /** Pixels a millimetre of the page before it is scanned. */
-  private static final double COARSE = 300 / 25.4;
+  static final double COARSE = 300 / 25.4;
 
-  private static final double FINE = 600 / 25.4;
+  static final double FINE = 600 / 25.4;
 
   private FlatbedMix() {}
 
@@ -54,7 +55,8 @@ public final class FlatbedMix {
         file, scene.truth(ready.shots(), scanner.dpi(), scanner.colour(), states, "read"));
   }
 
-  private static FlatbedScan scanner(PrintScale scale, SplittableRandom random) {
+  /** A scanner and how the sheet lies in it. */
+  static FlatbedScan scanner(PrintScale scale, SplittableRandom random) {
     return new FlatbedScan(
         DPI[random.nextInt(DPI.length)],
         random.nextBoolean(),

@@ -19,15 +19,16 @@ import sheaf.samples.scene.Scene;
  */
 public final class PhotoMix {
 
-  private static final List<Behind> BEHIND =
+  /** What lies behind, each as often as it is named. */
+  static final List<Behind> BEHIND =
       List.of(Behind.FOAM, Behind.FOAM, Behind.WOOD, Behind.BACKING, Behind.BACKING, Behind.BLACK);
 
   private static final int[] ORIENTATION = {1, 1, 1, 3, 6, 6, 8};
 
   /** Pixels a millimetre of the page before it is photographed: a little finer than the photo. */
-  private static final double FINE = 300 / 25.4;
+  static final double FINE = 300 / 25.4;
 
-  private static final int QUALITY = 85;
+  static final int QUALITY = 85;
 
   private PhotoMix() {}
 
@@ -44,7 +45,8 @@ public final class PhotoMix {
     return new Sample(file, scene.truth(ready.shots(), 0, true, false, "read"));
   }
 
-  private static PhonePhoto camera(PrintScale scale, SplittableRandom random) {
+  /** A phone and how it is held. */
+  static PhonePhoto camera(PrintScale scale, SplittableRandom random) {
     int orientation = ORIENTATION[random.nextInt(ORIENTATION.length)];
     boolean twelve = random.nextBoolean();
     int longer = twelve ? 4000 : 3264;

@@ -15,6 +15,7 @@ import sheaf.core.job.SheetCode;
  * @param pixelsPerMm resolution of the picture on the sheet
  * @param printScale how large it was printed; empty where that cannot be known, as from a photo
  * @param holes every hole found
+ * @param tears what was found in the zones of a tear sheet, by zone
  * @param fields every field of the sheet, blank ones too
  */
 public record PageReading(
@@ -24,13 +25,27 @@ public record PageReading(
     OptionalDouble pixelsPerMm,
     Optional<PrintScale> printScale,
     List<Hole> holes,
+    List<TearReading> tears,
     List<FieldReading> fields) {
 
   /** Copies the lists. */
   public PageReading {
     reasons = List.copyOf(reasons);
     holes = List.copyOf(holes);
+    tears = List.copyOf(tears);
     fields = List.copyOf(fields);
+  }
+
+  /** A page of a sheet that has no zones to tear. */
+  public PageReading(
+      String source,
+      List<Reason> reasons,
+      Optional<SheetCode> sheet,
+      OptionalDouble pixelsPerMm,
+      Optional<PrintScale> printScale,
+      List<Hole> holes,
+      List<FieldReading> fields) {
+    this(source, reasons, sheet, pixelsPerMm, printScale, holes, List.of(), fields);
   }
 
   /** A page that could not be read. */
@@ -60,6 +75,7 @@ public record PageReading(
 
   /** The same reading under another source name. */
   public PageReading from(String newSource) {
-    return new PageReading(newSource, reasons, sheet, pixelsPerMm, printScale, holes, fields);
+    return new PageReading(
+        newSource, reasons, sheet, pixelsPerMm, printScale, holes, tears, fields);
   }
 }

@@ -47,6 +47,14 @@ public enum ReasonCode {
   CENTRE_UNSURE(ReadingState.CHECK),
   /** A hole is about as far from one dot as from the other. */
   AIM_UNSURE(ReadingState.CHECK),
+  /** A zone that asks for one shot was hit by more. */
+  TWO_SHOTS(ReadingState.CHECK),
+  /** Something in a zone may or may not be a tear. */
+  TEAR_UNSURE(ReadingState.CHECK),
+  /** It is not clear which end of a tear the point made. */
+  TEAR_ENDS_UNSURE(ReadingState.CHECK),
+  /** An end of a tear is too uncertain. */
+  TEAR_END_UNCLEAR(ReadingState.CHECK),
   /** A tick is neither clearly there nor clearly not. */
   TICK_UNSURE(ReadingState.CHECK),
   /** Two boxes are ticked where one answer is asked for. */

@@ -13,7 +13,7 @@ import sheaf.core.page.MmPoint;
 import sheaf.samples.raster.Plane;
 
 /** The fine pixels around a hole, in millimetres from its axis. */
-final class Canvas {
+public final class Canvas {
 
   /** Fine enough for a hairline of 0.1 mm, in pixels a millimetre. */
   private static final double FINE_ENOUGH = 20;
@@ -38,9 +38,20 @@ final class Canvas {
   private final double originY;
 
   Canvas(TornHole hole, double pixelsPerMm, double offsetX, double offsetY) {
+    this(reach(hole), pixelsPerMm, offsetX, offsetY);
+  }
+
+  /**
+   * A canvas for all that is torn.
+   *
+   * @param reach left, top, right and bottom of it, in millimetres from the axis
+   * @param pixelsPerMm of the page
+   * @param offsetX of the axis from the middle of its pixel, in pixels, below 1
+   * @param offsetY the same, down
+   */
+  public Canvas(double[] reach, double pixelsPerMm, double offsetX, double offsetY) {
     fine = Math.max(1, (int) Math.ceil(FINE_ENOUGH / pixelsPerMm));
     perMm = fine * pixelsPerMm;
-    double[] reach = reach(hole);
     left = (int) Math.floor(reach[0] * pixelsPerMm) - 1;
     top = (int) Math.floor(reach[1] * pixelsPerMm) - 1;
     width = (int) Math.ceil(reach[2] * pixelsPerMm) + 2 - left;
@@ -63,32 +74,38 @@ final class Canvas {
     return reach;
   }
 
-  Plane plane() {
+  /** Fine pixels a millimetre. */
+  public double perMm() {
+    return perMm;
+  }
+
+  /** An empty plane of its fine pixels. */
+  public Plane plane() {
     return new Plane(width * fine, height * fine);
   }
 
   /** Millimetres from the axis to a column's middle. */
-  double x(int column) {
+  public double x(int column) {
     return (column + 0.5 - originX) / perMm;
   }
 
   /** Millimetres from the axis to a row's middle. */
-  double y(int row) {
+  public double y(int row) {
     return (row + 0.5 - originY) / perMm;
   }
 
   /** The column at so many millimetres from the axis. */
-  int column(double x) {
+  public int column(double x) {
     return (int) Math.floor(x * perMm + originX);
   }
 
   /** The row at so many millimetres from the axis. */
-  int row(double y) {
+  public int row(double y) {
     return (int) Math.floor(y * perMm + originY);
   }
 
   /** Draws in millimetres from the axis; white becomes 1, black 0. */
-  Plane drawn(Consumer<Graphics2D> drawing) {
+  public Plane drawn(Consumer<Graphics2D> drawing) {
     BufferedImage image =
         new BufferedImage(width * fine, height * fine, BufferedImage.TYPE_BYTE_GRAY);
     Graphics2D g = image.createGraphics();
@@ -108,12 +125,13 @@ final class Canvas {
   }
 
   /** A colour that becomes the number itself. */
-  static Color level(double share) {
+  public static Color level(double share) {
     int value = (int) Math.max(0, Math.min(255, Math.round(255 * share)));
     return new Color(value, value, value);
   }
 
-  static Path2D closed(List<MmPoint> points) {
+  /** A closed outline through some places. */
+  public static Path2D closed(List<MmPoint> points) {
     Path2D path = new Path2D.Double();
     path.moveTo(points.get(0).x(), points.get(0).y());
     for (MmPoint point : points.subList(1, points.size())) {
@@ -123,8 +141,14 @@ final class Canvas {
     return path;
   }
 
+  /** What is painted, brought down to the page's pixels. */
+  public HolePatch patch(Plane open, Plane shade, Plane behind, Plane bare) {
+    return new HolePatch(
+        left, top, width, height, reduced(open), reduced(shade), reduced(behind), reduced(bare));
+  }
+
   /** Averages fine pixels down to the page's. */
-  float[] reduced(Plane plane) {
+  private float[] reduced(Plane plane) {
     float[] from = plane.values();
     float[] coarse = new float[width * height];
     float share = 1f / (fine * fine);

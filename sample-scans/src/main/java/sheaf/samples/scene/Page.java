@@ -109,11 +109,39 @@ public final class Page {
       Backdrop behind,
       double light,
       RandomGenerator random) {
+    tear(
+        (perMm, right, down) -> HolePainter.paint(hole, perMm, right, down, light, random),
+        axis,
+        scale,
+        behind);
+  }
+
+  /** Paints what is torn, at so many pixels a millimetre, its axis off a pixel's middle. */
+  @FunctionalInterface
+  public interface Torn {
+    /**
+     * Paints it.
+     *
+     * @param pixelsPerMm of the page, in true millimetres
+     * @param right how far the axis lies off the middle of its pixel, in pixels, below 1
+     * @param down the same, down
+     */
+    HolePatch paint(double pixelsPerMm, double right, double down);
+  }
+
+  /**
+   * Tears the page.
+   *
+   * @param axis of what is torn, on the page as designed
+   * @param scale true millimetres for each millimetre of the page
+   * @param behind what is seen through it
+   */
+  public void tear(Torn torn, MmPoint axis, double scale, Backdrop behind) {
     double px = axis.x() * pixelsPerMm - 0.5;
     double py = axis.y() * pixelsPerMm - 0.5;
     int cx = (int) Math.round(px);
     int cy = (int) Math.round(py);
-    HolePatch patch = HolePainter.paint(hole, pixelsPerMm / scale, px - cx, py - cy, light, random);
+    HolePatch patch = torn.paint(pixelsPerMm / scale, px - cx, py - cy);
     float[] seen = new float[3];
     for (int y = 0; y < patch.height(); y++) {
       for (int x = 0; x < patch.width(); x++) {

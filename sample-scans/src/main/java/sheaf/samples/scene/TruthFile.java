@@ -35,6 +35,7 @@ public final class TruthFile {
     ObjectNode ticks = root.putObject("ticks");
     truth.ticks().forEach(ticks::put);
     truth.shots().forEach(shot -> write(shot, root.withArray("shots").addObject()));
+    truth.tears().forEach(tear -> write(tear, root.withArray("tears").addObject()));
     truth
         .offset()
         .ifPresent(way -> root.putObject("offset").put("dx", way.dx()).put("dy", way.dy()));
@@ -50,6 +51,13 @@ public final class TruthFile {
     node.put("cut", shot.cut());
     node.put("aim", shot.aim().label());
     node.putObject("opening").put("x", shot.opening().x()).put("y", shot.opening().y());
+  }
+
+  private static void write(TearShot tear, ObjectNode node) {
+    node.put("zone", tear.zone());
+    node.putObject("point").put("x", tear.point().x()).put("y", tear.point().y());
+    node.putObject("tail").put("x", tear.tail().x()).put("y", tear.tail().y());
+    node.put("vanes", tear.vanes());
   }
 
   /**
@@ -77,6 +85,7 @@ public final class TruthFile {
           root.required("shaft").asDouble(),
           ticks,
           shots,
+          tears(root.path("tears")),
           offset(root.path("offset")),
           root.required("expected").asText());
     } catch (JsonProcessingException e) {
@@ -92,6 +101,19 @@ public final class TruthFile {
         node.required("cut").asDouble(),
         Aim.valueOf(constant(node.required("aim"))),
         place(node.required("opening")));
+  }
+
+  private static List<TearShot> tears(JsonNode nodes) {
+    List<TearShot> tears = new ArrayList<>();
+    nodes.forEach(
+        node ->
+            tears.add(
+                new TearShot(
+                    node.required("zone").asInt(),
+                    place(node.required("point")),
+                    place(node.required("tail")),
+                    node.required("vanes").asInt())));
+    return tears;
   }
 
   private static MmPoint place(JsonNode node) {

@@ -12,7 +12,7 @@ import sheaf.core.page.MmPoint;
 import sheaf.core.page.MmRect;
 
 /** What people write on a sheet with the pen at hand. */
-final class Writing {
+public final class Writing {
 
   private static final List<Color> INKS =
       List.of(
@@ -33,7 +33,7 @@ final class Writing {
   private final RandomGenerator random;
 
   /** Somebody with one pen. */
-  Writing(Page page, RandomGenerator random) {
+  public Writing(Page page, RandomGenerator random) {
     this.page = page;
     this.random = random;
     Color base = INKS.get(random.nextInt(INKS.size()));
@@ -71,8 +71,15 @@ final class Writing {
 
   /** A short note, mostly a little askew. */
   void note(MmPoint start) {
-    String word = WORDS.get(random.nextInt(WORDS.size()));
-    double height = random.nextDouble(4, 8);
+    note(start, WORDS.get(random.nextInt(WORDS.size())), random.nextDouble(4, 8));
+  }
+
+  /**
+   * Words as high as said, mostly a little askew.
+   *
+   * @param height of a letter in millimetres
+   */
+  public void note(MmPoint start, String word, double height) {
     double turn = random.nextGaussian() * 0.12;
     double x = 0;
     for (char c : word.toCharArray()) {
@@ -102,7 +109,7 @@ final class Writing {
   }
 
   /** A ring drawn around a place. */
-  void ring(MmPoint around) {
+  public void ring(MmPoint around) {
     double radius = random.nextDouble(8, 13);
     double start = random.nextDouble(2 * Math.PI);
     double turns = random.nextDouble(0.93, 1.15);
@@ -113,6 +120,11 @@ final class Writing {
       ring.add(new MmPoint(around.x() + out * Math.cos(angle), around.y() + out * Math.sin(angle)));
     }
     stroke(ring);
+  }
+
+  /** A line from one place to another, a little bent. */
+  public void line(MmPoint from, MmPoint to) {
+    line(from.x(), from.y(), to.x(), to.y());
   }
 
   private void line(double x1, double y1, double x2, double y2) {

@@ -1,0 +1,48 @@
+package sheaf.samples;
+
+import java.util.SplittableRandom;
+import sheaf.samples.scan.FlatbedScan;
+import sheaf.samples.scan.PhonePhoto;
+import sheaf.samples.scan.ScanFile;
+import sheaf.samples.scene.Behind;
+import sheaf.samples.scene.Scene;
+import sheaf.samples.tear.TearScene;
+import sheaf.samples.tear.TearSceneMix;
+
+/**
+ * Pictures of tear sheets in mixed settings: a seed gives a picture. Scanners, phones and what lies
+ * behind the sheet are those of {@link FlatbedMix} and {@link PhotoMix}.
+ */
+public final class TearMix {
+
+  private TearMix() {}
+
+  /** Makes the flatbed scan of a seed. */
+  public static Sample make(long seed) {
+    SplittableRandom random = new SplittableRandom(seed);
+    TearScene scene = new TearSceneMix(random).scene(FlatbedMix.BEHIND);
+    FlatbedScan scanner = FlatbedMix.scanner(scene.sheet().scale(), random);
+    boolean states = random.nextDouble() < 0.8;
+    int quality = random.nextInt(60, 96);
+    Scene.Ready ready = scene.make(scanner.dpi() > 300 ? FlatbedMix.FINE : FlatbedMix.COARSE);
+    byte[] file =
+        ScanFile.jpeg(
+            scanner.scan(ready.page(), ready.backdrop()), quality, states ? scanner.dpi() : 0);
+    return new Sample(file, scene.truth(scanner.dpi(), scanner.colour(), states));
+  }
+
+  /** Makes the phone photo of a seed. */
+  public static Sample photo(long seed) {
+    SplittableRandom random = new SplittableRandom(seed);
+    TearScene drawn = new TearSceneMix(random).scene(PhotoMix.BEHIND);
+    Behind behind = drawn.sheet().behind();
+    boolean board = behind == Behind.FOAM || behind == Behind.WOOD;
+    TearScene scene = board ? drawn.pinned() : drawn;
+    PhonePhoto camera = PhotoMix.camera(scene.sheet().scale(), random);
+    Scene.Ready ready = scene.make(PhotoMix.FINE);
+    byte[] file =
+        ScanFile.photo(
+            camera.take(ready.page(), ready.backdrop()), PhotoMix.QUALITY, camera.orientation());
+    return new Sample(file, scene.truth(0, true, false));
+  }
+}
