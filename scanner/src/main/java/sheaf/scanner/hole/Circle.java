@@ -7,9 +7,10 @@ package sheaf.scanner.hole;
  * @param y of its centre
  * @param radius of the shaft
  */
-record Circle(double x, double y, double radius) {
+public record Circle(double x, double y, double radius) {
 
-  double distanceTo(Circle other) {
+  /** The distance between two centres, in pixels. */
+  public double distanceTo(Circle other) {
     return Math.hypot(x - other.x, y - other.y);
   }
 }

@@ -10,7 +10,7 @@ import sheaf.scanner.opencv.Mats;
  * A square of numbers cut from a map of the whole sheet, for the fine work around one hole. Places
  * are the whole sheet's, in pixels; beyond the square and the sheet it is zero.
  */
-final class Grid {
+public final class Grid {
 
   private final float[] values;
   private final int side;
@@ -25,13 +25,13 @@ final class Grid {
   }
 
   /** Cuts the square that reaches so many pixels from a place; the map has one channel. */
-  static Grid around(Mat map, double x, double y, double reach) {
+  public static Grid around(Mat map, double x, double y, double reach) {
     int half = (int) Math.ceil(reach) + 1;
     return cut(map, (int) Math.round(x) - half, (int) Math.round(y) - half, 2 * half + 1);
   }
 
   /** A map that is zero everywhere. */
-  static Grid zero() {
+  public static Grid zero() {
     return new Grid(new float[1], 1, 0, 0);
   }
 
@@ -63,7 +63,7 @@ final class Grid {
   }
 
   /** The value at a place between pixels, interpolated; zero outside. */
-  float at(double x, double y) {
+  public float at(double x, double y) {
     int column = (int) Math.floor(x) - left;
     int row = (int) Math.floor(y) - top;
     if (column < 0 || row < 0 || column + 1 >= side || row + 1 >= side) {

@@ -21,10 +21,10 @@ import sheaf.scanner.sheet.FlatSheet;
  * @param free 1 where that can be told, 0 where print hides it, reduced alike; 32-bit
  * @param places strongest first, in pixels of the whole sheet
  */
-record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoCloseable {
+public record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoCloseable {
 
   /** What is seen through the holes of a sheet. */
-  enum Kind {
+  public enum Kind {
     /** The coloured backing. */
     COLOURED,
     /** Something much darker than paper. */
@@ -34,7 +34,7 @@ record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoClo
   }
 
   /** A place where a hole may be, in pixels; strength 0 to 1. */
-  record Seed(double x, double y, double strength) {}
+  public record Seed(double x, double y, double strength) {}
 
   /** Openings narrower than this are tears, slits or pen strokes, in millimetres. */
   private static final double NARROW = 0.8;
@@ -82,10 +82,10 @@ record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoClo
   private static final double SHADED = 0.05;
 
   /** Seeds are sought on a picture reduced by this: a hole is still more than 20 pixels wide. */
-  static final int REDUCTION = 2;
+  public static final int REDUCTION = 2;
 
   /** Looks for the most telling kind of opening first, and settles what print means for it. */
-  static Seeds find(Surface surface, ArrowsShot shot) {
+  public static Seeds find(Surface surface, ArrowsShot shot) {
     try (Mats mats = new Mats()) {
       if (surface.backing().isPresent()) {
         // No print has the backing's colour, so print hides nothing; beside the page it is seen

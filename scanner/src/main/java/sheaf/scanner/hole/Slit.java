@@ -7,10 +7,10 @@ package sheaf.scanner.hole;
  * @param length from the axis to its end, in pixels
  * @param strength share of its way on which it was seen, 0 to 1
  */
-record Slit(double angle, double length, double strength) {
+public record Slit(double angle, double length, double strength) {
 
   /** The angle between two slits, 0 to pi. */
-  double angleTo(Slit other) {
+  public double angleTo(Slit other) {
     double difference = Math.abs(angle - other.angle) % (2 * Math.PI);
     return Math.min(difference, 2 * Math.PI - difference);
   }

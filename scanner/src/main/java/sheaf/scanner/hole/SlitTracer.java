@@ -9,7 +9,7 @@ import sheaf.scanner.sheet.FlatSheet;
  * Follows the slits that blades cut: narrow lines, darker or brighter than the paper on both sides,
  * that run outward from the shaft's circle and wander a little.
  */
-final class SlitTracer {
+public final class SlitTracer {
 
   private static final double MM = FlatSheet.PIXELS_PER_MM;
 
@@ -17,7 +17,7 @@ final class SlitTracer {
   private static final int ANGLES = 180;
 
   /** The largest cutting diameter is 55 mm; a line that runs on is a crease or print. */
-  static final double REACH = 30 * MM;
+  public static final double REACH = 30 * MM;
 
   /** Tracing begins this far outside the shaft's circle, where its torn rim is passed. */
   private static final double BEGIN = 0.7 * MM;
@@ -59,7 +59,7 @@ final class SlitTracer {
    * @param known above zero where print hides them
    * @param contrast from which a line is seen
    */
-  record Layer(Grid tone, Grid known, double contrast) {
+  public record Layer(Grid tone, Grid known, double contrast) {
 
     boolean hides(double x, double y) {
       return known.at(x, y) > 0;
@@ -67,12 +67,12 @@ final class SlitTracer {
   }
 
   /** Traces in every map: what is seen in one of them is there. */
-  SlitTracer(List<Layer> layers) {
+  public SlitTracer(List<Layer> layers) {
     this.layers = List.copyOf(layers);
   }
 
   /** Lines that run at least so far beyond a circle, longest first. */
-  List<Slit> trace(Circle hole, double beyond) {
+  public List<Slit> trace(Circle hole, double beyond) {
     List<Slit> all = new ArrayList<>();
     for (int a = 0; a < ANGLES; a++) {
       Slit slit = follow(hole, 2 * Math.PI * a / ANGLES);

@@ -29,7 +29,7 @@ import sheaf.scanner.sheet.FlatSheet;
  * @param target where holes are sought, in pixels
  * @param noise unevenness of the plain paper over a few pixels, as a share of its tone
  */
-record Surface(
+public record Surface(
     Mat darkness,
     Optional<Mat> backing,
     Mat hidden,
@@ -64,7 +64,7 @@ record Surface(
   private static final int INK_AROUND = 9;
 
   /** Of a sheet that has a target. */
-  static Surface of(FlatSheet sheet, Layout layout) {
+  public static Surface of(FlatSheet sheet, Layout layout) {
     KnownInk known = KnownInk.of(layout, sheet.grey().size());
     Mat darkness = darkness(sheet.grey());
     MmRect target = layout.target().orElseThrow();
