@@ -115,7 +115,8 @@ public record Score(
         : Optional.empty();
   }
 
-  private static List<String> wrongFields(PageReading reading, Truth truth) {
+  /** What is wrong with a reading's code, ticks and print scale, in words. */
+  static List<String> wrongFields(PageReading reading, Truth truth) {
     List<String> faults = new ArrayList<>();
     if (reading.state() == ReadingState.REFUSED) {
       return List.of();

@@ -13,6 +13,7 @@ import sheaf.scanner.field.FieldReader;
 import sheaf.scanner.hole.ArrowsShot;
 import sheaf.scanner.hole.HoleReader;
 import sheaf.scanner.sheet.SheetInPicture;
+import sheaf.scanner.tear.TearReader;
 
 /** From a flat sheet to its reading: holes, fields, and what one says against the other. */
 final class SheetReading {
@@ -26,12 +27,20 @@ final class SheetReading {
     List<Reason> reasons = new ArrayList<>(scale(sheet.printScale()));
     FieldReader.Fields untorn = FieldReader.read(sheet.flat(), sheet.layout(), List.of());
     ArrowsShot shot = ArrowsShot.of(untorn.readings());
-    HoleReader.Holes holes = HoleReader.read(sheet.flat(), sheet.layout(), shot);
+    boolean zones = TearReader.reads(sheet.layout());
+    TearReader.Tears tears =
+        zones ? TearReader.read(sheet.flat(), sheet.layout()) : TearReader.Tears.NONE;
+    reasons.addAll(tears.doubts());
+    HoleReader.Holes holes =
+        zones
+            ? new HoleReader.Holes(List.of(), List.of())
+            : HoleReader.read(sheet.flat(), sheet.layout(), shot);
     reasons.addAll(holes.doubts());
-    List<MmRect> torn =
-        holes.found().stream()
-            .map(hole -> MmRect.square(hole.axis(), Math.max(hole.diameter(), hole.cut())))
-            .toList();
+    List<MmRect> torn = new ArrayList<>(tears.torn());
+    holes
+        .found()
+        .forEach(
+            hole -> torn.add(MmRect.square(hole.axis(), Math.max(hole.diameter(), hole.cut()))));
     // Only holes change what the boxes say; a bench card has none and is not read twice.
     FieldReader.Fields fields =
         torn.isEmpty() ? untorn : FieldReader.read(sheet.flat(), sheet.layout(), torn);
@@ -44,6 +53,7 @@ final class SheetReading {
         OptionalDouble.of(sheet.flat().sourcePixelsPerMm()),
         sheet.printScale(),
         holes.found(),
+        tears.found(),
         fields.readings());
   }
 

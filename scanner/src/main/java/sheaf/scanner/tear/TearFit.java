@@ -16,6 +16,8 @@ final class TearFit {
     {1, 0, 1, 0}, {0, 1, 0, 1}, {1, 0, 0, 0}, {0, 1, 0, 0}, {0, 0, 1, 0}, {0, 0, 0, 1}
   };
 
+  private static final double[][] POINT_MOVES = {{1, 0, 0, 0}, {0, 1, 0, 0}};
+
   /** Below this step every cell counts, else every second one across and down. */
   private static final double FINE_STEP = 0.3;
 
@@ -26,7 +28,7 @@ final class TearFit {
    * Neighbouring cells look alike, so that many of them say no more than one: log odds count by
    * this share. So chosen that the stated errors come true.
    */
-  static final double SHARE = 0.03;
+  static final double SHARE = 0.01;
 
   /** An end's place is averaged over places so far around the likeliest, in millimetres. */
   private static final double AROUND = 1.6;
@@ -54,6 +56,15 @@ final class TearFit {
 
   /** Moves the ends, separately and together, until the cells speak for no other place. */
   Capsule settled(Capsule start) {
+    return settled(start, MOVES);
+  }
+
+  /** Moves the point's end alone. */
+  Capsule pointSettled(Capsule start) {
+    return settled(start, POINT_MOVES);
+  }
+
+  private Capsule settled(Capsule start, double[][] moves) {
     Capsule best = start;
     for (double step : STEPS) {
       int stride = step < FINE_STEP ? 1 : 2;
@@ -61,7 +72,7 @@ final class TearFit {
       boolean moved = true;
       for (int round = 0; moved && round < ROUNDS; round++) {
         moved = false;
-        for (double[] move : MOVES) {
+        for (double[] move : moves) {
           for (double by : new double[] {-step, step}) {
             Capsule other = best.moved(by * move[0], by * move[1], by * move[2], by * move[3]);
             double score = score(other, stride);

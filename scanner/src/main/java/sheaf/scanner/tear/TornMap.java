@@ -26,6 +26,9 @@ final class TornMap {
   /** The first sort that is open: those before it are paper. */
   private static final int OPEN = 9;
 
+  /** The first sort that is much disturbed where openings do not show. */
+  private static final int FAINT_TORN = 6;
+
   /** Where openings show, a place is open from these shares on: a little, half, wholly. */
   private static final float[] SHARES = {0.15f, 0.45f, 0.8f};
 
@@ -161,6 +164,11 @@ final class TornMap {
     byte[] values = new byte[(int) map.total()];
     map.get(0, 0, values);
     return values;
+  }
+
+  /** Whether a sort of cell is surely not plain paper. */
+  static boolean isTorn(int sort, Seeds.Kind kind) {
+    return sort >= (kind == Seeds.Kind.FAINT ? FAINT_TORN : OPEN + 1);
   }
 
   /** Cells across. */

@@ -1,0 +1,88 @@
+package sheaf.samples;
+
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.function.LongFunction;
+import java.util.stream.Collectors;
+import java.util.stream.LongStream;
+import sheaf.core.reading.PageReading;
+import sheaf.scanner.SheetReader;
+
+/**
+ * Reads made tear sheets and prints how well: {@code TearAccuracy FIRST-SEED LAST-SEED
+ * [flatbed|photo]}.
+ *
+ * <p>Prints a table of figures, the same by what lay behind the sheet, and a line for each sheet on
+ * which anything was wrong or unsure.
+ */
+public final class TearAccuracy {
+
+  private TearAccuracy() {}
+
+  /** Runs the measurement over a range of seeds. */
+  public static void main(String[] arguments) {
+    PrintStream out =
+        new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
+    if (arguments.length < 2) {
+      out.println("usage: TearAccuracy FIRST-SEED LAST-SEED [flatbed|photo]");
+      return;
+    }
+    boolean photo = arguments.length > 2 && arguments[2].equals("photo");
+    LongFunction<Sample> maker = photo ? TearMix::photo : TearMix::make;
+    report(measure(Long.parseLong(arguments[0]), Long.parseLong(arguments[1]), maker), out);
+  }
+
+  /** Makes, reads and scores the sheet of every seed. */
+  public static List<TearScore> measure(long first, long last, LongFunction<Sample> maker) {
+    SheetReader reader = new SheetReader();
+    return LongStream.rangeClosed(first, last)
+        .parallel()
+        .mapToObj(seed -> score(seed, maker.apply(seed), reader))
+        .toList();
+  }
+
+  static TearScore score(long seed, Sample sample, SheetReader reader) {
+    List<PageReading> readings = new ArrayList<>();
+    reader.read(
+        "seed " + seed,
+        sample.file(),
+        SheetReader.Proof.SKIP,
+        page -> readings.add(page.reading()));
+    return TearScore.of(seed, readings.get(0), sample.truth());
+  }
+
+  /** Prints the figures. */
+  public static void report(List<TearScore> scores, PrintStream out) {
+    out.print(new TearFigures(scores).table());
+    by(scores, score -> "behind: " + score.truth().behind(), out);
+    by(scores, score -> "dpi: " + score.truth().dpi(), out);
+    scores.stream()
+        .filter(score -> !score.faults().isEmpty() || score.reasons().size() > 0)
+        .forEach(out::println);
+  }
+
+  private static void by(
+      List<TearScore> scores, Function<TearScore, String> setting, PrintStream out) {
+    Map<String, List<TearScore>> groups =
+        scores.stream().collect(Collectors.groupingBy(setting, TreeMap::new, Collectors.toList()));
+    groups.forEach(
+        (name, group) -> {
+          TearFigures figures = new TearFigures(group);
+          out.printf(
+              "%-20s %4d sheets, point %.2f, tail %.2f mm, unsure %.1f %%, silent %d%n",
+              name,
+              group.size(),
+              figures.pointRms(),
+              figures.tailRms(),
+              100 * figures.unsure(),
+              figures.silent());
+        });
+  }
+}

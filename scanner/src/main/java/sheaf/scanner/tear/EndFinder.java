@@ -1,0 +1,118 @@
+package sheaf.scanner.tear;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.opencv.core.Mat;
+import sheaf.core.layout.Zone;
+import sheaf.scanner.hole.Circle;
+import sheaf.scanner.hole.Grid;
+import sheaf.scanner.hole.Seeds;
+import sheaf.scanner.hole.Slit;
+import sheaf.scanner.hole.SlitTracer;
+import sheaf.scanner.hole.Surface;
+import sheaf.scanner.sheet.FlatSheet;
+
+/** Tells a tear's tail from its point: vanes cut slits around the tail, a point does not. */
+final class EndFinder {
+
+  private static final double MM = FlatSheet.PIXELS_PER_MM;
+
+  /** The shortest line beyond the shaft that may be a vane's, in millimetres. */
+  private static final double SHORTEST = 2.2;
+
+  /** A slit in front of something dark is darker than the paper beside it by this. */
+  private static final double DARK_SLIT = 0.08;
+
+  /** A slit in front of white differs from the paper beside it by this. */
+  private static final double FAINT_SLIT = 0.03;
+
+  /** A slit in front of the backing is more of its colour than what lies beside it by this. */
+  private static final double COLOURED_SLIT = 0.15;
+
+  /** A tail is moved to where its slits meet this often: slits are sought anew from there. */
+  private static final int ROUNDS = 2;
+
+  private final TearFit fit;
+  private final Surface surface;
+  private final Seeds.Kind kind;
+
+  EndFinder(TearFit fit, Surface surface, Seeds.Kind kind) {
+    this.fit = fit;
+    this.surface = surface;
+    this.kind = kind;
+  }
+
+  /** Looks at a tear both ways round and takes the better. */
+  FoundTear find(Zone zone, Capsule tear) {
+    Capsule turned = fit.settled(tear.turned());
+    VaneStar star = star(tear);
+    VaneStar other = star(turned);
+    double rims = TearFit.SHARE * (fit.score(tear) - fit.score(turned));
+    boolean right = star.quality() - other.quality() + rims >= 0;
+    return right
+        ? refined(zone, tear, star, other.quality(), rims)
+        : refined(zone, turned, other, star.quality(), -rims);
+  }
+
+  private FoundTear refined(Zone zone, Capsule tear, VaneStar star, double turned, double rims) {
+    Capsule best = tear;
+    VaneStar seen = star;
+    TearFit.End tail = fit.tail(best);
+    for (int round = 0; round < ROUNDS; round++) {
+      tail = lines(best).meeting(tail, seen.slits());
+      best = fit.pointSettled(at(best, tail));
+      seen = star(best);
+      tail = fit.tail(best);
+    }
+    tail = lines(best).meeting(tail, seen.slits());
+    best = fit.pointSettled(at(best, tail));
+    return new FoundTear(
+        zone,
+        fit.score(best),
+        best.radius(),
+        fit.point(best),
+        tail,
+        seen,
+        turned,
+        rims,
+        Unexplained.NOTHING);
+  }
+
+  private static Capsule at(Capsule tear, TearFit.End tail) {
+    return new Capsule(tear.pointX(), tear.pointY(), tail.x(), tail.y(), tear.radius());
+  }
+
+  private VaneStar star(Capsule tear) {
+    Circle hub = new Circle(tear.tailX() * MM - 0.5, tear.tailY() * MM - 0.5, tear.radius() * MM);
+    List<Slit> slits = new SlitTracer(layers(hub)).trace(hub, SHORTEST * MM);
+    double way = Math.atan2(tear.pointY() - tear.tailY(), tear.pointX() - tear.tailX());
+    return VaneStar.of(slits, way, tear.length(), tear.radius());
+  }
+
+  private List<SlitTracer.Layer> layers(Circle hub) {
+    List<SlitTracer.Layer> layers = new ArrayList<>();
+    layers.add(
+        new SlitTracer.Layer(
+            grid(surface.darkness(), hub), grid(surface.hidden(), hub), toneContrast()));
+    if (kind == Seeds.Kind.COLOURED) {
+      Grid backing = grid(surface.backing().orElseThrow(), hub);
+      layers.add(new SlitTracer.Layer(backing, Grid.zero(), COLOURED_SLIT));
+    }
+    return layers;
+  }
+
+  private double toneContrast() {
+    return kind == Seeds.Kind.FAINT ? Math.max(FAINT_SLIT, 3 * surface.noise()) : DARK_SLIT;
+  }
+
+  private SlitLines lines(Capsule tear) {
+    Circle hub = new Circle(tear.tailX() * MM - 0.5, tear.tailY() * MM - 0.5, tear.radius() * MM);
+    return kind == Seeds.Kind.COLOURED
+        ? new SlitLines(grid(surface.backing().orElseThrow(), hub), COLOURED_SLIT)
+        : new SlitLines(grid(surface.darkness(), hub), toneContrast());
+  }
+
+  private static Grid grid(Mat map, Circle hub) {
+    return Grid.around(map, hub.x(), hub.y(), SlitTracer.REACH + 2 * MM);
+  }
+}

@@ -1,0 +1,128 @@
+package sheaf.scanner.tear;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import sheaf.core.layout.Layout;
+import sheaf.core.layout.SheetKind;
+import sheaf.core.layout.Zone;
+import sheaf.core.page.MmRect;
+import sheaf.core.reading.Reason;
+import sheaf.core.reading.TearReading;
+import sheaf.scanner.hole.ArrowsShot;
+import sheaf.scanner.hole.Seeds;
+import sheaf.scanner.hole.Surface;
+import sheaf.scanner.sheet.FlatSheet;
+
+/** Finds the tears in the zones of a tear sheet. */
+public final class TearReader {
+
+  /** Shafts are 4 to 10.4 mm thick; their radii are tried in these steps, in millimetres. */
+  private static final double THINNEST = 2;
+
+  private static final double THICKEST = 5.2;
+
+  private static final double STEP = 0.2;
+
+  /** The radius to begin with. */
+  private static final double USUAL = 3.1;
+
+  private final TornMap map;
+  private final Seeds.Kind kind;
+  private final TearFit fit;
+
+  private TearReader(TornMap map, Seeds.Kind kind) {
+    this.map = map;
+    this.kind = kind;
+    this.fit = new TearFit(map, kind);
+  }
+
+  /**
+   * What was found on a sheet.
+   *
+   * @param found at most one tear for each zone, by zone
+   * @param torn their surroundings, in which ink cannot be told from torn paper
+   * @param doubts what a person must look at
+   */
+  public record Tears(List<TearReading> found, List<MmRect> torn, List<Reason> doubts) {
+
+    /** A sheet without zones. */
+    public static final Tears NONE = new Tears(List.of(), List.of(), List.of());
+
+    /** Copies the lists. */
+    public Tears {
+      found = List.copyOf(found);
+      torn = List.copyOf(torn);
+      doubts = List.copyOf(doubts);
+    }
+  }
+
+  /** Whether a sheet is one of tears. */
+  public static boolean reads(Layout layout) {
+    return layout.id().kind() == SheetKind.TEAR;
+  }
+
+  /** Finds the tears of a tear sheet. */
+  public static Tears read(FlatSheet sheet, Layout layout) {
+    try (Surface surface = Surface.of(sheet, layout);
+        Seeds seeds = Seeds.find(surface, ArrowsShot.of(List.of()))) {
+      TearReader reader = new TearReader(TornMap.of(surface, seeds), seeds.kind());
+      EndFinder ends = new EndFinder(reader.fit, surface, seeds.kind());
+      TearJudge judge = new TearJudge();
+      List<Spotted> spotted = layout.zones().stream().map(reader::spotted).toList();
+      double radius = reader.radius(spotted);
+      spotted.forEach(zone -> judge.add(reader.found(zone, radius, ends)));
+      return judge.tears();
+    }
+  }
+
+  /**
+   * A zone in which something is torn.
+   *
+   * @param rough the likeliest tear; empty when nothing is torn
+   */
+  private record Spotted(Zone zone, List<TornSpots.Spot> spots, Optional<Capsule> rough) {}
+
+  private Spotted spotted(Zone zone) {
+    List<TornSpots.Spot> spots = TornSpots.in(zone.rect(), map, kind);
+    List<Capsule> starts = new ArrayList<>();
+    for (int i = 0; i < spots.size(); i++) {
+      starts.add(spots.get(i).along(USUAL));
+      if (i > 0) {
+        starts.add(spots.get(0).with(spots.get(i)).along(USUAL));
+      }
+    }
+    Optional<Capsule> rough =
+        starts.stream().map(fit::settled).max(Comparator.comparingDouble(fit::score));
+    return new Spotted(zone, spots, rough);
+  }
+
+  /** One archer's arrows are alike: the radius that all tears together make likeliest. */
+  private double radius(List<Spotted> zones) {
+    double best = USUAL;
+    double highest = Double.NEGATIVE_INFINITY;
+    for (double radius = THINNEST; radius <= THICKEST; radius += STEP) {
+      double tried = radius;
+      double sum =
+          zones.stream()
+              .flatMap(zone -> zone.rough().stream())
+              .mapToDouble(tear -> fit.score(tear.with(tried)))
+              .sum();
+      if (sum > highest) {
+        highest = sum;
+        best = radius;
+      }
+    }
+    return best;
+  }
+
+  private FoundTear found(Spotted zone, double radius, EndFinder ends) {
+    if (zone.rough().isEmpty()) {
+      return FoundTear.nothing(zone.zone());
+    }
+    Capsule tear = fit.settled(zone.rough().get().with(radius));
+    FoundTear found = ends.find(zone.zone(), tear);
+    return found.withUnexplained(Unexplained.by(found, zone.spots()));
+  }
+}
