@@ -13,14 +13,14 @@ import sheaf.core.page.MmPoint;
 import sheaf.core.page.MmVector;
 
 /** What holds a sheet: staples, and pins in its corners. */
-final class Fasteners {
+public final class Fasteners {
 
   private static final double PIN = 3;
 
   private Fasteners() {}
 
   /** A staple: 11 mm of flat wire with a bright line along it and a shadow beside it. */
-  static void staple(Page page, MmPoint at, RandomGenerator random) {
+  public static void staple(Page page, MmPoint at, RandomGenerator random) {
     double angle = random.nextGaussian() * 0.35;
     double dx = 5.5 * Math.cos(angle);
     double dy = 5.5 * Math.sin(angle);

@@ -100,7 +100,7 @@ public final class Writing {
   }
 
   /** A dot where the pen rested. */
-  void dot(MmPoint at) {
+  public void dot(MmPoint at) {
     Graphics2D g = page.pen(ink);
     double size = random.nextDouble(0.6, 1.6);
     g.translate(at.x(), at.y());

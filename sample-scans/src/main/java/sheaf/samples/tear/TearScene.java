@@ -7,6 +7,7 @@ import sheaf.core.page.MmPoint;
 import sheaf.core.page.MmVector;
 import sheaf.samples.hole.TornHole;
 import sheaf.samples.scene.Backdrop;
+import sheaf.samples.scene.Fasteners;
 import sheaf.samples.scene.Page;
 import sheaf.samples.scene.Scene;
 import sheaf.samples.scene.TearShot;
@@ -19,11 +20,19 @@ import sheaf.samples.scene.Writing;
  * @param sheet paper, print, ticks and decoys; nothing is shot at it
  * @param tears in the order in which they are shot
  * @param notes written in places of their own
+ * @param dots where a pen rested
+ * @param staples that held it
  * @param lines that a pen drew before the sheet was shot
  * @param punched centres of the holes of an office punch
  */
 public record TearScene(
-    Scene sheet, List<TearShot> tears, List<Note> notes, List<Line> lines, List<MmPoint> punched) {
+    Scene sheet,
+    List<TearShot> tears,
+    List<Note> notes,
+    List<MmPoint> dots,
+    List<MmPoint> staples,
+    List<Line> lines,
+    List<MmPoint> punched) {
 
   /** Vanes end so far from the shaft's axis, in true millimetres. */
   private static final double LOWEST_VANE = 8.5;
@@ -37,6 +46,8 @@ public record TearScene(
   public TearScene {
     tears = List.copyOf(tears);
     notes = List.copyOf(notes);
+    dots = List.copyOf(dots);
+    staples = List.copyOf(staples);
     lines = List.copyOf(lines);
     punched = List.copyOf(punched);
   }
@@ -57,6 +68,8 @@ public record TearScene(
     SplittableRandom random = new SplittableRandom(sheet.seed() + 1);
     Writing writing = new Writing(ready.page(), random.split());
     notes.forEach(note -> writing.note(note.start(), note.word(), note.height()));
+    dots.forEach(writing::dot);
+    staples.forEach(at -> Fasteners.staple(ready.page(), at, random));
     lines.forEach(line -> writing.line(line.from(), line.to()));
     for (MmPoint place : punched) {
       Punch.through(ready.page(), place, ready.backdrop());
@@ -98,7 +111,8 @@ public record TearScene(
 
   /** The same on a sheet that is pinned to a board. */
   public TearScene pinned() {
-    return new TearScene(sheet.with(sheet.decoys().pinned()), tears, notes, lines, punched);
+    return new TearScene(
+        sheet.with(sheet.decoys().pinned()), tears, notes, dots, staples, lines, punched);
   }
 
   /** How reading it should end: where a zone was hit twice, a person must look. */

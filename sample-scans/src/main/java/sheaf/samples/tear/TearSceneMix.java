@@ -78,10 +78,11 @@ public final class TearSceneMix {
             shaft,
             List.of(),
             ticks(layout, shots),
-            Decoys.draw(random),
+            Decoys.NONE,
             scale,
             random.nextLong());
-    return new TearScene(sheet, tears, notes(layout), lines(layout), punched(layout));
+    return new TearScene(
+        sheet, tears, notes(layout), dots(layout), staples(layout), lines(layout), punched(layout));
   }
 
   private PrintScale printScale() {
@@ -161,18 +162,48 @@ public final class TearSceneMix {
     return options.get(random.nextInt(options.size())).value();
   }
 
-  /** A word or two beside the headings of the strips. */
+  /** Words beside the headings of the strips, and on a third of the sheets one in a zone. */
   private List<TearScene.Note> notes(Layout layout) {
     List<TearScene.Note> notes = new ArrayList<>();
     for (Zone zone : layout.zones()) {
       if (random.nextInt(4) == 0) {
         MmPoint corner = new MmPoint(zone.rect().x(), zone.rect().bottom());
-        String word = WORDS.get(random.nextInt(WORDS.size()));
         notes.add(
-            new TearScene.Note(corner.plus(BESIDE_HEADING), word, random.nextDouble(2.6, 3.6)));
+            new TearScene.Note(corner.plus(BESIDE_HEADING), word(), random.nextDouble(2.6, 3.6)));
       }
     }
+    if (random.nextInt(3) == 0) {
+      MmPoint place = somewhere(layout);
+      notes.add(new TearScene.Note(place, word(), random.nextDouble(4, 7)));
+    }
     return notes;
+  }
+
+  private String word() {
+    return WORDS.get(random.nextInt(WORDS.size()));
+  }
+
+  /** A place in a zone, with room for a word to its right. */
+  private MmPoint somewhere(Layout layout) {
+    MmRect room = layout.zones().get(random.nextInt(layout.zones().size())).rect();
+    return new MmPoint(
+        random.nextDouble(room.x() + 2, room.right() - 20),
+        random.nextDouble(room.y() + 2, room.bottom() - 9));
+  }
+
+  /** On a third of the sheets a pen rested somewhere. */
+  private List<MmPoint> dots(Layout layout) {
+    List<MmPoint> dots = new ArrayList<>();
+    int count = random.nextInt(3) == 0 ? random.nextInt(1, 4) : 0;
+    for (int i = 0; i < count; i++) {
+      dots.add(somewhere(layout));
+    }
+    return dots;
+  }
+
+  /** One sheet in ten was stapled, in a zone. */
+  private List<MmPoint> staples(Layout layout) {
+    return random.nextInt(10) == 0 ? List.of(somewhere(layout)) : List.of();
   }
 
   /** On one sheet in eight a pen crossed a zone. */
@@ -180,14 +211,13 @@ public final class TearSceneMix {
     if (random.nextInt(8) > 0) {
       return List.of();
     }
-    MmRect room = layout.zones().get(random.nextInt(layout.zones().size())).rect().grow(-8);
-    double angle = random.nextDouble(2 * Math.PI);
-    double half = random.nextDouble(5, 18);
-    MmPoint middle =
-        new MmPoint(
-            random.nextDouble(room.x(), room.right()), random.nextDouble(room.y(), room.bottom()));
-    MmVector way = new MmVector(half * Math.cos(angle), half * Math.sin(angle));
-    return List.of(new TearScene.Line(middle.plus(way.times(-1)), middle.plus(way)));
+    MmRect room = layout.zones().get(random.nextInt(layout.zones().size())).rect().grow(-3);
+    return List.of(new TearScene.Line(within(room), within(room)));
+  }
+
+  private MmPoint within(MmRect room) {
+    return new MmPoint(
+        random.nextDouble(room.x(), room.right()), random.nextDouble(room.y(), room.bottom()));
   }
 
   /** One sheet in twenty was filed before: two holes 80 mm apart, 12 mm from an edge (ISO 838). */

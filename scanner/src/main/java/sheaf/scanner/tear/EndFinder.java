@@ -32,12 +32,17 @@ final class EndFinder {
   /** A tail is moved to where its slits meet this often: slits are sought anew from there. */
   private static final int ROUNDS = 2;
 
+  /** What a slit tears open and bends on each side of its line, in millimetres. */
+  private static final double HALF_SLIT = 1.1;
+
+  private final TornMap map;
   private final TearFit fit;
   private final Surface surface;
   private final Seeds.Kind kind;
 
-  EndFinder(TearFit fit, Surface surface, Seeds.Kind kind) {
-    this.fit = fit;
+  EndFinder(TornMap map, Surface surface, Seeds.Kind kind) {
+    this.map = map;
+    this.fit = new TearFit(map, kind);
     this.surface = surface;
     this.kind = kind;
   }
@@ -57,25 +62,47 @@ final class EndFinder {
   private FoundTear refined(Zone zone, Capsule tear, VaneStar star, double turned, double rims) {
     Capsule best = tear;
     VaneStar seen = star;
+    TearFit shaft = fit;
     TearFit.End tail = fit.tail(best);
     for (int round = 0; round < ROUNDS; round++) {
-      tail = lines(best).meeting(tail, seen.slits());
-      best = fit.pointSettled(at(best, tail));
+      shaft = new TearFit(without(best, seen.slits()), kind);
+      best = shaft.settled(best);
+      tail = lines(best).meeting(shaft.tail(best), seen.slits());
+      best = shaft.pointSettled(at(best, tail));
       seen = star(best);
-      tail = fit.tail(best);
     }
-    tail = lines(best).meeting(tail, seen.slits());
-    best = fit.pointSettled(at(best, tail));
+    Capsule straight = new Capsule(tail.x(), tail.y(), tail.x(), tail.y(), best.radius());
+    double torn = TearFit.SHARE * (shaft.score(best) - shaft.score(straight));
     return new FoundTear(
         zone,
         fit.score(best),
         best.radius(),
-        fit.point(best),
+        shaft.point(best),
         tail,
         seen,
         turned,
         rims,
+        torn,
         Unexplained.NOTHING);
+  }
+
+  /** The map without the vanes' slits: what is left is the shaft's. */
+  private TornMap without(Capsule tear, List<Slit> slits) {
+    TornMap left = map;
+    for (Slit slit : slits) {
+      double cos = Math.cos(slit.angle());
+      double sin = Math.sin(slit.angle());
+      double from = tear.radius() + HALF_SLIT;
+      double to = Math.max(from, slit.length() / MM);
+      left =
+          left.without(
+              tear.tailX() + from * cos,
+              tear.tailY() + from * sin,
+              tear.tailX() + to * cos,
+              tear.tailY() + to * sin,
+              HALF_SLIT);
+    }
+    return left;
   }
 
   private static Capsule at(Capsule tear, TearFit.End tail) {

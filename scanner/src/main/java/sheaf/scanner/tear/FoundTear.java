@@ -20,6 +20,7 @@ import sheaf.scanner.sheet.FlatSheet;
  * @param star of the vanes at the tail
  * @param turned quality of the star that would be at the point
  * @param rims how much more the cells speak for this way round than for the other
+ * @param torn how much more the cells speak for a tear than for a bullet hole
  * @param unexplained what else is torn in the zone
  */
 record FoundTear(
@@ -31,6 +32,7 @@ record FoundTear(
     VaneStar star,
     double turned,
     double rims,
+    double torn,
     Unexplained unexplained) {
 
   /** Paper is bent beside a slit so far on both sides together, in millimetres. */
@@ -40,12 +42,13 @@ record FoundTear(
   static FoundTear nothing(Zone zone) {
     MmPoint centre = zone.rect().centre();
     TearFit.End nowhere = new TearFit.End(centre.x(), centre.y(), 0);
-    return new FoundTear(
-        zone, 0, 0, nowhere, nowhere, VaneStar.of(List.of(), 0, 0, 0), 0, 0, Unexplained.NOTHING);
+    VaneStar none = VaneStar.of(List.of(), 0, 0, 0);
+    return new FoundTear(zone, 0, 0, nowhere, nowhere, none, 0, 0, 0, Unexplained.NOTHING);
   }
 
-  FoundTear withUnexplained(Unexplained other) {
-    return new FoundTear(zone, score, radius, point, tail, star, turned, rims, other);
+  /** The same with what else is torn in its zone. */
+  FoundTear with(Unexplained other) {
+    return new FoundTear(zone, score, radius, point, tail, star, turned, rims, torn, other);
   }
 
   /** From end to end, in millimetres. */

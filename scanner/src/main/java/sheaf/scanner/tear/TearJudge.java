@@ -12,116 +12,139 @@ import sheaf.core.reading.TearReading;
 final class TearJudge {
 
   /** With less speaking for it, what is there is no tear. */
-  private static final double POSSIBLE = 1000;
+  private static final double POSSIBLE = 1500;
+
+  /** From here on it is one, if vanes' slits are seen around it. */
+  private static final double LIKELY = 3500;
 
   /** From here on it is one. */
-  private static final double SURE = 3500;
+  private static final double SURE = 4500;
 
-  /** Below this, in millimetres, an arrow flew straight: both ends cannot be told apart. */
-  private static final double BULLET = 1.3;
+  /** How much more must speak for a tear than for a bullet hole. */
+  private static final double TORN = 5;
 
-  /** Between these lengths a bullet hole and a short tear look alike. */
-  private static final double BULLET_SURELY = 1.0;
-
-  private static final double TEAR_SURELY = 1.5;
+  /** Nearer to it than this, either may be. */
+  private static final double TORN_UNSURE = 0.8;
 
   /** More than this torn beside the tear, in square millimetres, is another shot. */
-  private static final double ANOTHER = 6;
+  private static final double ANOTHER = 14;
 
-  /** The true end lies within so many of its spreads 19 times in 20. */
-  private static final double WITHIN = 2.45;
+  /** The true end lies within so many of its spreads 19 times in 20, as measured on made tears. */
+  private static final double WITHIN = 3.6;
 
   /** An end whose stated error is larger than this, in millimetres, is a doubt. */
-  private static final double MOST_ERROR = 1.6;
+  private static final double MOST_ERROR = 2.6;
 
   /** A vane's star is there from this quality on, in millimetres of slit. */
   private static final double STAR = 6;
 
   /** So much better must the tail's star be than the one at the point. */
-  private static final double CLEARLY = 5;
+  private static final double CLEARLY = 6;
 
-  /** So much better must a number of vanes fit than the other to be told. */
-  private static final double VANES_CLEAR = 4;
-
+  private final int vanes;
   private final List<TearReading> tears = new ArrayList<>();
   private final List<MmRect> torn = new ArrayList<>();
   private final List<Reason> doubts = new ArrayList<>();
 
-  TearReader.Tears tears() {
-    return new TearReader.Tears(tears, torn, doubts);
+  private TearJudge(int vanes) {
+    this.vanes = vanes;
   }
 
-  void add(FoundTear found) {
-    if (found.score() < POSSIBLE) {
-      return;
-    }
-    MmPoint point = new MmPoint(found.point().x(), found.point().y());
+  /** Judges what was found in each zone. */
+  static TearReader.Tears judge(List<FoundTear> zones) {
+    List<FoundTear> found = zones.stream().filter(TearJudge::isThere).toList();
+    TearJudge judge = new TearJudge(VaneStar.usual(found.stream().map(FoundTear::star).toList()));
+    found.forEach(judge::add);
+    return new TearReader.Tears(judge.tears, judge.torn, judge.doubts);
+  }
+
+  private static boolean isThere(FoundTear found) {
+    if (System.getProperty("dbg") != null && found.score() > 0)
+      System.out.printf(
+          java.util.Locale.ROOT,
+          "   z%d score %.0f len %.2f r %.1f P %.2f T %.2f star %d q %.1f other %.1f turned %.1f rims %.1f torn %.1f unex %.1f second %.0f%n",
+          found.zone().number(),
+          found.score(),
+          found.length(),
+          found.radius(),
+          found.point().spread(),
+          found.tail().spread(),
+          found.star().vanes(),
+          found.star().quality(),
+          found.star().other(),
+          found.turned(),
+          found.rims(),
+          found.torn(),
+          found.unexplained().area(),
+          found.unexplained().second()); // DBG
+    boolean star = found.star().quality() >= STAR;
+    return found.score() >= (star ? POSSIBLE : LIKELY);
+  }
+
+  private void add(FoundTear found) {
+    boolean bullet = found.torn() < TORN;
     MmPoint tail = new MmPoint(found.tail().x(), found.tail().y());
-    boolean bullet = found.length() < BULLET;
-    ask(found, bullet ? tail : point, tail);
+    MmPoint point = bullet ? tail : new MmPoint(found.point().x(), found.point().y());
+    askWhether(found, tail);
+    askEnds(found, bullet, point, tail);
     torn.addAll(found.surroundings());
-    double pointError = WITHIN * found.point().spread();
     double tailError = WITHIN * found.tail().spread();
     tears.add(
         new TearReading(
             found.zone().number(),
-            bullet ? tail : point,
-            bullet ? tailError : pointError,
+            point,
+            bullet ? tailError : WITHIN * found.point().spread(),
             tail,
             tailError,
-            vanes(found.star()),
-            confidence(found, bullet)));
-  }
-
-  private static int vanes(VaneStar star) {
-    boolean clear = star.quality() >= STAR && star.quality() - star.other() >= VANES_CLEAR;
-    return clear ? star.vanes() : TearReading.UNKNOWN_VANES;
-  }
-
-  private static double confidence(FoundTear found, boolean bullet) {
-    double margin = bullet ? found.star().quality() : margin(found);
-    return 1 / (1 + Math.exp(-margin / 2));
+            found.star().agreesWith(vanes) ? vanes : TearReading.UNKNOWN_VANES,
+            1 / (1 + Math.exp(-(bullet ? found.star().quality() : margin(found)) / 2))));
   }
 
   private static double margin(FoundTear found) {
     return found.star().quality() - found.turned() + found.rims();
   }
 
-  private void ask(FoundTear found, MmPoint point, MmPoint tail) {
+  private void askWhether(FoundTear found, MmPoint tail) {
     int zone = found.zone().number();
-    if (found.score() < SURE) {
-      doubt(ReasonCode.TEAR_UNSURE, "Is this a tear in zone %d?".formatted(zone), tail);
+    boolean star = found.star().quality() >= STAR;
+    if (found.score() < (star ? LIKELY : SURE)) {
+      doubt(ReasonCode.TEAR_UNSURE, "Is this a tear in zone %d?", zone, tail);
     }
-    if (found.unexplained().area() > ANOTHER) {
+    boolean beside = found.unexplained().area() > ANOTHER;
+    if (beside || found.unexplained().second() > LIKELY) {
       doubt(
           ReasonCode.TWO_SHOTS,
-          "More than one shot seems to have hit zone %d: which tear counts?".formatted(zone),
-          found.unexplained().middle());
+          "More than one shot seems to have hit zone %d: which tear counts?",
+          zone,
+          beside ? found.unexplained().middle() : tail);
     }
-    if (found.length() > BULLET_SURELY && found.length() < TEAR_SURELY) {
+    if (Math.abs(found.torn() - TORN) < TORN_UNSURE) {
       doubt(
-          ReasonCode.TEAR_UNSURE,
-          "Is this a bullet hole or a short tear in zone %d?".formatted(zone),
-          tail);
-    }
-    boolean bullet = found.length() < BULLET;
-    boolean clear = found.star().quality() >= STAR && (bullet || margin(found) >= CLEARLY);
-    if (!clear) {
-      doubt(
-          ReasonCode.TEAR_ENDS_UNSURE,
-          "The vanes' slits hardly show in zone %d: which end of the tear did the tail make?"
-              .formatted(zone),
-          tail);
-    }
-    if (WITHIN * found.point().spread() > MOST_ERROR) {
-      doubt(ReasonCode.TEAR_END_UNCLEAR, "Is the point's end right?", point);
-    }
-    if (WITHIN * found.tail().spread() > MOST_ERROR) {
-      doubt(ReasonCode.TEAR_END_UNCLEAR, "Is the tail's end right?", tail);
+          ReasonCode.TEAR_UNSURE, "Is this a bullet hole or a short tear in zone %d?", zone, tail);
     }
   }
 
-  private void doubt(ReasonCode code, String question, MmPoint place) {
-    doubts.add(Reason.at(code, question, place));
+  private void askEnds(FoundTear found, boolean bullet, MmPoint point, MmPoint tail) {
+    int zone = found.zone().number();
+    if (found.star().quality() < STAR || !bullet && margin(found) < CLEARLY) {
+      doubt(
+          ReasonCode.TEAR_ENDS_UNSURE,
+          bullet
+              ? "The vanes' slits hardly show in zone %d: is this an arrow's hole?"
+              : "The vanes' slits hardly show in zone %d: which end of the tear did the tail make?",
+          zone,
+          tail);
+    }
+    if (!bullet && WITHIN * found.point().spread() > MOST_ERROR) {
+      doubt(
+          ReasonCode.TEAR_END_UNCLEAR, "Is this where the point went in, in zone %d?", zone, point);
+    }
+    if (WITHIN * found.tail().spread() > MOST_ERROR) {
+      doubt(ReasonCode.TEAR_END_UNCLEAR, "Is this where the tail passed, in zone %d?", zone, tail);
+    }
+  }
+
+  private void doubt(ReasonCode code, String question, int zone, MmPoint place) {
+    doubts.add(Reason.at(code, question.formatted(zone), place));
   }
 }

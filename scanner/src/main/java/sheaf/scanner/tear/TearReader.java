@@ -18,12 +18,15 @@ import sheaf.scanner.sheet.FlatSheet;
 /** Finds the tears in the zones of a tear sheet. */
 public final class TearReader {
 
-  /** Shafts are 4 to 10.4 mm thick; their radii are tried in these steps, in millimetres. */
-  private static final double THINNEST = 2;
+  /** Shafts are 4.8 to 10.4 mm thick; their radii are tried in these steps, in millimetres. */
+  private static final double THINNEST = 2.4;
 
   private static final double THICKEST = 5.2;
 
   private static final double STEP = 0.2;
+
+  /** So many of a zone's largest spots are taken for the beginning of a tear. */
+  private static final int MOST_STARTS = 3;
 
   /** The radius to begin with. */
   private static final double USUAL = 3.1;
@@ -68,12 +71,14 @@ public final class TearReader {
     try (Surface surface = Surface.of(sheet, layout);
         Seeds seeds = Seeds.find(surface, ArrowsShot.of(List.of()))) {
       TearReader reader = new TearReader(TornMap.of(surface, seeds), seeds.kind());
-      EndFinder ends = new EndFinder(reader.fit, surface, seeds.kind());
-      TearJudge judge = new TearJudge();
-      List<Spotted> spotted = layout.zones().stream().map(reader::spotted).toList();
+      EndFinder ends = new EndFinder(reader.map, surface, seeds.kind());
+      List<TornSpots.Spot> spots =
+          TornSpots.in(layout.target().orElseThrow(), reader.map, seeds.kind());
+      List<Spotted> spotted =
+          layout.zones().stream().map(zone -> reader.spotted(zone, layout.zones(), spots)).toList();
       double radius = reader.radius(spotted);
-      spotted.forEach(zone -> judge.add(reader.found(zone, radius, ends)));
-      return judge.tears();
+      return TearJudge.judge(
+          spotted.stream().map(zone -> reader.found(zone, radius, ends)).toList());
     }
   }
 
@@ -84,18 +89,27 @@ public final class TearReader {
    */
   private record Spotted(Zone zone, List<TornSpots.Spot> spots, Optional<Capsule> rough) {}
 
-  private Spotted spotted(Zone zone) {
-    List<TornSpots.Spot> spots = TornSpots.in(zone.rect(), map, kind);
+  private Spotted spotted(Zone zone, List<Zone> all, List<TornSpots.Spot> sheet) {
+    List<TornSpots.Spot> spots = sheet.stream().filter(spot -> spot.isOf(zone, all)).toList();
     List<Capsule> starts = new ArrayList<>();
-    for (int i = 0; i < spots.size(); i++) {
+    for (int i = 0; i < Math.min(MOST_STARTS, spots.size()); i++) {
       starts.add(spots.get(i).along(USUAL));
       if (i > 0) {
         starts.add(spots.get(0).with(spots.get(i)).along(USUAL));
       }
     }
     Optional<Capsule> rough =
-        starts.stream().map(fit::settled).max(Comparator.comparingDouble(fit::score));
+        starts.stream()
+            .map(fit::settled)
+            .filter(tear -> isOf(zone, tear, all))
+            .max(Comparator.comparingDouble(fit::score));
     return new Spotted(zone, spots, rough);
+  }
+
+  /** Whether a tear's middle lies nearer to a zone than to any other. */
+  private static boolean isOf(Zone zone, Capsule tear, List<Zone> all) {
+    double[] middle = {(tear.pointX() + tear.tailX()) / 2, (tear.pointY() + tear.tailY()) / 2};
+    return new TornSpots.Spot(new double[] {middle[0]}, new double[] {middle[1]}).isOf(zone, all);
   }
 
   /** One archer's arrows are alike: the radius that all tears together make likeliest. */
@@ -123,6 +137,21 @@ public final class TearReader {
     }
     Capsule tear = fit.settled(zone.rough().get().with(radius));
     FoundTear found = ends.find(zone.zone(), tear);
-    return found.withUnexplained(Unexplained.by(found, zone.spots()));
+    List<TornSpots.Spot> beside = Unexplained.spots(found, zone.spots());
+    double second =
+        beside.stream()
+            .map(spot -> fit.settled(spot.along(radius)))
+            .filter(other -> apart(other, tear))
+            .mapToDouble(fit::score)
+            .max()
+            .orElse(0);
+    return found.with(Unexplained.by(found, zone.spots(), second));
+  }
+
+  /** Whether a tear is another one, and not a part of the one found. */
+  private static boolean apart(Capsule other, Capsule tear) {
+    double x = (other.pointX() + other.tailX()) / 2;
+    double y = (other.pointY() + other.tailY()) / 2;
+    return tear.distance(x, y) > 2 * tear.radius();
   }
 }

@@ -171,6 +171,33 @@ final class TornMap {
     return sort >= (kind == Seeds.Kind.FAINT ? FAINT_TORN : OPEN + 1);
   }
 
+  /**
+   * The same map with a strip hidden.
+   *
+   * @param fromX one end of its middle, in millimetres
+   * @param fromY the same, down
+   * @param toX the other end
+   * @param toY the same, down
+   * @param half of its width
+   */
+  TornMap without(double fromX, double fromY, double toX, double toY, double half) {
+    byte[] fewer = sorts.clone();
+    Capsule strip = new Capsule(fromX, fromY, toX, toY, half);
+    for (int row = cell(Math.min(fromY, toY) - half);
+        row <= cell(Math.max(fromY, toY) + half);
+        row++) {
+      for (int column = cell(Math.min(fromX, toX) - half);
+          column <= cell(Math.max(fromX, toX) + half);
+          column++) {
+        boolean inside = row >= 0 && row < height && column >= 0 && column < width;
+        if (inside && strip.distance(middle(column), middle(row)) < half) {
+          fewer[row * width + column] = HIDDEN;
+        }
+      }
+    }
+    return new TornMap(width, height, fewer);
+  }
+
   /** Cells across. */
   int width() {
     return width;

@@ -4,28 +4,25 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
 import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
+import sheaf.core.layout.Zone;
+import sheaf.core.page.MmPoint;
 import sheaf.core.page.MmRect;
 import sheaf.scanner.hole.Seeds;
 import sheaf.scanner.opencv.Mats;
 
-/** Connected torn spots in a zone, and tears that may have made them. */
+/** Connected torn spots on a sheet, and tears that may have made them. */
 final class TornSpots {
-
-  /** A tear may run this far out of its zone before its beginning is taken for another's. */
-  private static final double AROUND_ZONE = 4;
 
   /** Torn cells that lie this near belong together, in millimetres: print hides what is between. */
   private static final double BRIDGE = 1.8;
 
   /** Smaller spots are dust and fibres, in square millimetres. */
   private static final double SMALLEST = 1.5;
-
-  /** So many of the largest spots are looked at. */
-  private static final int MOST = 3;
 
   private TornSpots() {}
 
@@ -72,6 +69,23 @@ final class TornSpots {
           radius);
     }
 
+    /** Whether most of it lies nearer to one zone than to any other. */
+    boolean isOf(Zone zone, List<Zone> all) {
+      long own =
+          IntStream.range(0, xs.length)
+              .mapToObj(i -> new MmPoint(xs[i], ys[i]))
+              .filter(at -> all.stream().allMatch(z -> away(zone, at) <= away(z, at)))
+              .count();
+      return 2 * own > xs.length;
+    }
+
+    private static double away(Zone zone, MmPoint at) {
+      MmRect rect = zone.rect();
+      double right = Math.max(rect.x() - at.x(), at.x() - rect.right());
+      double down = Math.max(rect.y() - at.y(), at.y() - rect.bottom());
+      return Math.hypot(Math.max(0, right), Math.max(0, down));
+    }
+
     /** This spot and another as one. */
     Spot with(Spot other) {
       return new Spot(joined(xs, other.xs), joined(ys, other.ys));
@@ -88,9 +102,8 @@ final class TornSpots {
     }
   }
 
-  /** The spots of a zone, the largest first. */
-  static List<Spot> in(MmRect zone, TornMap map, Seeds.Kind kind) {
-    MmRect room = zone.grow(AROUND_ZONE);
+  /** The spots of a part of the sheet, the largest first. */
+  static List<Spot> in(MmRect room, TornMap map, Seeds.Kind kind) {
     int left = Math.max(0, TornMap.cell(room.x()));
     int top = Math.max(0, TornMap.cell(room.y()));
     int columns = Math.min(map.width(), TornMap.cell(room.right())) - left;
@@ -136,7 +149,6 @@ final class TornSpots {
                     spot.stream().mapToDouble(at -> at[0]).toArray(),
                     spot.stream().mapToDouble(at -> at[1]).toArray()))
         .sorted(Comparator.comparingDouble(Spot::area).reversed())
-        .limit(MOST)
         .toList();
   }
 }

@@ -2,6 +2,7 @@ package sheaf.scanner.tear;
 
 import java.util.ArrayList;
 import java.util.List;
+import sheaf.core.reading.TearReading;
 import sheaf.scanner.hole.Slit;
 import sheaf.scanner.sheet.FlatSheet;
 
@@ -27,8 +28,18 @@ record VaneStar(int vanes, double quality, double other, List<Slit> slits) {
   /** More of a slit than this says no more, in millimetres beyond the shaft. */
   private static final double ENOUGH = 8;
 
+  /** A point's tears run out about so far beyond the shaft, a vane's slit at least so far. */
+  private static final double TEAR = 2.6;
+
+  private static final double SLIT = 4.2;
+
   /** A slit that should be there and is not takes away so much, in millimetres. */
   private static final double MISSING = 4;
+
+  /** So much better must a number of vanes fit than the other, and more says no more. */
+  private static final double CLEAR = 8;
+
+  private static final double MOST_CLEAR = 12;
 
   /** Toward the other end the tear itself hides slits: within this angle. */
   private static final double BESIDE_WAY = Math.toRadians(30);
@@ -62,6 +73,23 @@ record VaneStar(int vanes, double quality, double other, List<Slit> slits) {
     return new VaneStar(better.vanes, better.quality, other, better.slits);
   }
 
+  /** How much more this star's slits speak for three vanes than for four. */
+  private double forThree() {
+    double clearer = Math.min(MOST_CLEAR, quality - other);
+    return vanes == 3 ? clearer : -clearer;
+  }
+
+  /** The number of vanes that all stars together tell: one archer's arrows are alike. */
+  static int usual(List<VaneStar> stars) {
+    double three = stars.stream().mapToDouble(VaneStar::forThree).sum();
+    return Math.abs(three) < CLEAR ? TearReading.UNKNOWN_VANES : three > 0 ? 3 : 4;
+  }
+
+  /** Whether nothing here speaks clearly against a number of vanes. */
+  boolean agreesWith(int usual) {
+    return usual == vanes || quality - other < CLEAR;
+  }
+
   private static VaneStar around(
       Slit first, int vanes, List<Slit> lines, Slit toOther, double radius) {
     double quality = 0;
@@ -77,11 +105,17 @@ record VaneStar(int vanes, double quality, double other, List<Slit> slits) {
       }
       if (longest != null) {
         found.add(longest);
-        quality += longest.strength() * Math.min(ENOUGH, longest.length() / MM - radius);
+        quality += longest.strength() * worth(longest.length() / MM - radius);
       } else if (toOther == null || expected.angleTo(toOther) > BESIDE_WAY) {
         quality -= MISSING;
       }
     }
     return new VaneStar(vanes, quality, 0, found);
+  }
+
+  /** What a line says that runs so far beyond the shaft: a short one may be a point's tear. */
+  private static double worth(double beyond) {
+    double share = Math.max(0, Math.min(1, (beyond - TEAR) / (SLIT - TEAR)));
+    return share * Math.min(ENOUGH, beyond);
   }
 }
