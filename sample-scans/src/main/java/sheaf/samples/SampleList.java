@@ -29,6 +29,8 @@ final class SampleList {
         new Entry("check-head-mixed-up.jpg", FlatbedSamples::mixedUp),
         new Entry("photo-tilted-shadow.jpg", PhotoSamples::tiltedPhoto),
         new Entry("photo-backing.jpg", PhotoSamples::backingPhoto),
-        new Entry("refused-half-a-sheet.jpg", PhotoSamples::halfSheet));
+        new Entry("refused-half-a-sheet.jpg", PhotoSamples::halfSheet),
+        new Entry("tears-backing.jpg", TearSamples::tunedToABulletHole),
+        new Entry("check-tears-two-shots.jpg", TearSamples::hitTwice));
   }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -14,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import sheaf.core.job.SheetCode;
 import sheaf.core.layout.SheetKind;
 import sheaf.samples.CommittedSamples.CommittedSample;
+import sheaf.samples.scene.TearShot;
 
 class CommittedSamplesTest {
 
@@ -58,6 +60,17 @@ class CommittedSamplesTest {
     double last = ALL.get(3).truth().offset().orElseThrow().length();
     assertThat(first).isGreaterThan(30);
     assertThat(last).isLessThan(5);
+  }
+
+  @Test
+  void theTearSheetsShowABowTunedToABulletHoleAndAZoneHitTwice() {
+    List<TearShot> tuned = ALL.get(12).truth().tears();
+    assertThat(tuned).extracting(TearShot::zone).containsExactly(1, 2, 3, 4);
+    assertThat(tuned)
+        .extracting(tear -> tear.point().distanceTo(tear.tail()))
+        .isSortedAccordingTo(Comparator.reverseOrder())
+        .endsWith(0.0);
+    assertThat(ALL.get(13).truth().tears()).extracting(TearShot::zone).containsExactly(1, 2, 2);
   }
 
   @Test

@@ -14,12 +14,15 @@ import sheaf.core.layout.Layout;
 import sheaf.core.layout.Layouts;
 import sheaf.core.layout.UnitSystem;
 import sheaf.core.layout.Variant;
+import sheaf.core.layout.Zone;
 import sheaf.core.measure.Unit;
 import sheaf.core.page.MmPoint;
+import sheaf.core.page.MmVector;
 import sheaf.core.page.Paper;
 import sheaf.core.reading.FieldReading;
 import sheaf.core.reading.FieldReading.State;
 import sheaf.core.reading.PageReading;
+import sheaf.core.reading.TearReading;
 import sheaf.core.record.Inspected.Finding;
 import sheaf.core.result.JobSummary;
 import sheaf.core.result.PairResult;
@@ -57,7 +60,7 @@ public final class RecordOfSheets {
             inspection(fields),
             measures(fields),
             changes(job),
-            List.of(),
+            tears(job),
             List.of(),
             job.pairs().stream().map(RecordOfSheets::rounded).toList(),
             List.of());
@@ -170,23 +173,51 @@ public final class RecordOfSheets {
     return traits;
   }
 
+  /**
+   * The tears of a job's tear sheets, in the order in which they were shot; corrected for the print
+   * scale where it is known, and told to 0.01 mm.
+   */
+  public static List<Tear> tears(JobSummary job) {
+    List<Tear> tears = new ArrayList<>();
+    for (PageReading page : job.sheets()) {
+      int sheet = page.sheet().orElseThrow().number();
+      for (TearReading tear : page.tears()) {
+        MmVector way = tear.pointToTail(page.printScale());
+        tears.add(
+            new Tear(sheet, tear.zone(), new MmVector(hundredth(way.dx()), hundredth(way.dy()))));
+      }
+    }
+    return tears;
+  }
+
+  /** Of a sheet as a whole, and of a tear sheet's zones in the order in which they were shot. */
   private static List<Change> changes(JobSummary job) {
     List<Change> changes = new ArrayList<>();
     for (PageReading page : job.sheets()) {
-      int sheet = page.sheet().orElseThrow().number();
-      taken(page, "changed")
-          .filter(what -> !what.text().equals(NOTHING))
-          .ifPresent(
-              what ->
-                  changes.add(new Change(sheet, what, taken(page, "changed_way"), amount(page))));
+      change(page, "").ifPresent(changes::add);
+      zones(page).forEach(zone -> change(page, "_" + zone.number()).ifPresent(changes::add));
     }
     return changes;
   }
 
+  private static List<Zone> zones(PageReading page) {
+    return Layouts.find(page.sheet().orElseThrow().layout()).map(Layout::zones).orElse(List.of());
+  }
+
+  /** What the fields whose keys end so say of a change; empty when nothing was changed. */
+  private static Optional<Change> change(PageReading page, String ending) {
+    int sheet = page.sheet().orElseThrow().number();
+    return taken(page, "changed" + ending)
+        .filter(what -> !what.text().equals(NOTHING))
+        .map(
+            what ->
+                new Change(sheet, what, taken(page, "changed_way" + ending), amount(page, ending)));
+  }
+
   /** The number with the unit that is ticked beside it, once the number has been read in. */
-  private static Optional<Taken> amount(PageReading page) {
-    Optional<String> unit = taken(page, "changed_unit").flatMap(Taken::words);
-    return taken(page, "changed_by")
+  private static Optional<Taken> amount(PageReading page, String ending) {
+    Optional<String> unit = taken(page, "changed_unit" + ending).flatMap(Taken::words);
+    return taken(page, "changed_by" + ending)
         .map(number -> number.text().isEmpty() ? number : inUnits(number, unit));
   }
 

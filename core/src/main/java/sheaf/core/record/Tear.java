@@ -12,8 +12,8 @@ import sheaf.core.page.MmVector;
  */
 public record Tear(int sheet, int zone, MmVector pointToTail) {
 
-  /** Below this many millimetres the point's own hole hides any tear: half a usual shaft. */
-  private static final double NOTHING = 3;
+  /** Below this many millimetres no tear can be told from the point's own hole. */
+  private static final double NOTHING = 1;
 
   private static final int HOURS = 12;
 

@@ -16,12 +16,16 @@ import sheaf.core.layout.LayoutId;
 import sheaf.core.layout.UnitSystem;
 import sheaf.core.layout.Variant;
 import sheaf.core.measure.Unit;
+import sheaf.core.page.MmPoint;
+import sheaf.core.page.MmVector;
 import sheaf.core.page.Paper;
 import sheaf.core.reading.FieldReading;
 import sheaf.core.reading.FieldReading.State;
 import sheaf.core.reading.PageReading;
+import sheaf.core.reading.PrintScale;
 import sheaf.core.reading.Reason;
 import sheaf.core.reading.ReasonCode;
+import sheaf.core.reading.TearReading;
 import sheaf.core.record.Inspected.Finding;
 import sheaf.core.result.JobSummary;
 
@@ -155,6 +159,53 @@ class RecordOfSheetsTest {
 
   private Measure measure(String key) {
     return visit().measures().stream().filter(m -> m.key().equals(key)).findFirst().orElseThrow();
+  }
+
+  @Test
+  void tearsAreToldInTrueMillimetresInTheOrderInWhichTheyWereShot() {
+    tearSheet(4, new PrintScale(0.9, 0.8), tear(1, 30, -40), tear(3, 0, 0));
+
+    assertThat(RecordOfSheets.tears(JobSummary.of(JOB, pages)))
+        .containsExactly(new Tear(4, 1, new MmVector(27, -32)), new Tear(4, 3, new MmVector(0, 0)));
+    assertThat(record().last().tears()).hasSize(2);
+  }
+
+  @Test
+  void whatWasChangedBeforeEachShotAtATearSheetIsAChangeOfItsOwn() {
+    pages.add(
+        page(
+            4,
+            Variant.FOUR_ZONES,
+            List.of(),
+            List.of(
+                word("changed_1", "nothing"),
+                word("changed_2", "rest"),
+                word("changed_way_2", "left"),
+                word("changed_3", "nocking"))));
+
+    assertThat(record().last().changes())
+        .extracting(change -> change.beforeSheet() + " " + change.what().text())
+        .containsExactly("4 rest", "4 nocking");
+    assertThat(record().last().changes().get(0).way().orElseThrow().text()).isEqualTo("left");
+  }
+
+  private void tearSheet(int number, PrintScale scale, TearReading... tears) {
+    LayoutId layout = new LayoutId(Variant.FOUR_ZONES, Paper.LETTER, UnitSystem.INCHES, 1);
+    pages.add(
+        new PageReading(
+            "tears.jpg",
+            List.of(),
+            Optional.of(new SheetCode(JOB, number, layout)),
+            OptionalDouble.empty(),
+            Optional.of(scale),
+            List.of(),
+            List.of(tears),
+            List.of()));
+  }
+
+  private static TearReading tear(int zone, double right, double down) {
+    MmPoint point = new MmPoint(60, 70);
+    return new TearReading(zone, point, 1, point.plus(new MmVector(right, down)), 1, 3, 1);
   }
 
   private void card(int number, FieldReading... fields) {

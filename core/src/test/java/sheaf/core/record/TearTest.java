@@ -26,8 +26,8 @@ class TearTest {
 
   @Test
   void aTearShorterThanTheShaftIsARoundHole() {
-    assertThat(tear(1, 2).isBulletHole()).isTrue();
-    assertThat(tear(3, 4).isBulletHole()).isFalse();
+    assertThat(tear(0.5, 0.8).isBulletHole()).isTrue();
+    assertThat(tear(1, 2).isBulletHole()).isFalse();
   }
 
   private static Tear tear(double right, double down) {

@@ -23,7 +23,9 @@ import sheaf.core.reading.ReasonCode;
  * printScaleXY   {x, y} or null: the same across and down
  * holes          list of {x, y, head (field, broadhead, unknown), blades, cut, aim (field,
  *                broadhead, shared), confidence, axisError, diameter}
- * tears          list, empty: no sheet that is printed now asks for tears
+ * tears          list of {zone, point {x, y}, tail {x, y}, length (true millimetres where the print
+ *                scale is known; 0 for a bullet hole), vanes (3, 4 or null when they do not tell),
+ *                pointError, tailError, confidence}
  * fields         object: key to {text, value, unit, confidence, state (read, check, blank)};
  *                text, value and unit are null where there is none
  * </pre>
@@ -54,6 +56,7 @@ public final class PageJson {
         Tree.optionalNumber(tree, "pixelsPerMm"),
         Tree.optional(tree, "printScaleXY", PageJson::printScale),
         Tree.list(tree, "holes", HoleJson::parse),
+        Tree.list(tree, "tears", TearJson::parse),
         FieldJson.parseAll(Tree.get(tree, "fields")));
   }
 
@@ -71,7 +74,8 @@ public final class PageJson {
     tree.set("printScaleXY", page.printScale().map(PageJson::tree).orElse(null));
     ArrayNode holes = tree.putArray("holes");
     page.holes().forEach(hole -> holes.add(HoleJson.tree(hole)));
-    tree.putArray("tears");
+    ArrayNode tears = tree.putArray("tears");
+    page.tears().forEach(tear -> tears.add(TearJson.tree(tear, page.printScale())));
     tree.set("fields", FieldJson.tree(page.fields()));
     return tree;
   }

@@ -2,11 +2,11 @@ package sheaf.desk.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import sheaf.core.layout.SheetKind;
 import sheaf.core.reading.FieldReading;
 import sheaf.core.reading.Head;
 import sheaf.core.reading.PageReading;
 import sheaf.core.reading.ReadingState;
+import sheaf.core.reading.TearReading;
 
 /** What was found on a page, in a few words. */
 final class Found {
@@ -22,7 +22,11 @@ final class Found {
     if (page.sheet().isEmpty() || page.state() == ReadingState.REFUSED) {
       return "";
     }
-    return page.sheet().get().layout().kind() == SheetKind.PAIR ? holes(page, room) : fields(page);
+    return switch (page.sheet().get().layout().kind()) {
+      case PAIR -> holes(page, room);
+      case TEAR -> tears(page);
+      default -> fields(page);
+    };
   }
 
   private static String holes(PageReading page, int room) {
@@ -44,6 +48,18 @@ final class Found {
 
   private static String at(FieldReading distance) {
     return ", " + distance.text() + distance.unit().map(unit -> " " + unit.symbol()).orElse("");
+  }
+
+  private static String tears(PageReading page) {
+    long bullets = page.tears().stream().filter(TearReading::isBulletHole).count();
+    List<String> words = new ArrayList<>();
+    if (page.tears().size() > bullets) {
+      words.add(Text.count((int) (page.tears().size() - bullets), "tear"));
+    }
+    if (bullets > 0) {
+      words.add(Text.count((int) bullets, "bullet hole"));
+    }
+    return words.isEmpty() ? "no tears" : String.join(", ", words);
   }
 
   private static String fields(PageReading page) {

@@ -17,7 +17,8 @@ public final class JobReport {
   private JobReport() {}
 
   /**
-   * The report: cautions first, then a paragraph for each pair sheet, then what to do next.
+   * The report: cautions first, then the tears, a paragraph for each pair sheet, then what to do
+   * next.
    *
    * @param job with at least one sheet
    * @param home options that the next command needs to find the job, such as {@code --home x}; or
@@ -34,6 +35,7 @@ public final class JobReport {
               "DO NOT SHOOT this bow. Not sound: " + String.join(", ", job.notSound()) + ".",
               width));
     }
+    text.append(TearText.of(job, width));
     List<PairResult> pairs = job.pairs();
     pairs.forEach(pair -> text.append(pair(pair, width)));
     if (pairs.isEmpty()) {

@@ -2,6 +2,7 @@ package sheaf.desk.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import net.jqwik.api.Arbitraries;
@@ -24,6 +25,7 @@ import sheaf.core.reading.PageReading;
 import sheaf.core.reading.PrintScale;
 import sheaf.core.reading.Reason;
 import sheaf.core.reading.ReasonCode;
+import sheaf.core.reading.TearReading;
 
 class PageJsonRoundTripTest {
 
@@ -40,10 +42,15 @@ class PageJsonRoundTripTest {
     assertThat(back.state()).isEqualTo(page.state());
     assertThat(back.source()).isEqualTo(page.source());
     assertThat(back.holes()).hasSameSizeAs(page.holes());
+    assertThat(back.tears()).extracting(TearReading::zone).isEqualTo(zones(page));
     for (int i = 0; i < page.holes().size(); i++) {
       assertThat(back.holes().get(i).axis().distanceTo(page.holes().get(i).axis()))
           .isLessThan(0.0072); // the diagonal of half a hundredth both ways
     }
+  }
+
+  private static List<Integer> zones(PageReading page) {
+    return page.tears().stream().map(TearReading::zone).toList();
   }
 
   @Provide
@@ -55,10 +62,12 @@ class PageJsonRoundTripTest {
             Arbitraries.doubles().between(1, 50).optional(),
             scales().optional(),
             holes().list().ofMaxSize(6),
+            tears().list().ofMaxSize(4),
             fields().list().ofMaxSize(4).uniqueElements(FieldReading::key))
         .as(
-            (source, reasons, sheet, resolution, scale, holes, fields) ->
-                new PageReading(source, reasons, sheet, maybe(resolution), scale, holes, fields));
+            (source, reasons, sheet, resolution, scale, holes, tears, fields) ->
+                new PageReading(
+                    source, reasons, sheet, maybe(resolution), scale, holes, tears, fields));
   }
 
   private static Arbitrary<Reason> reasons() {
@@ -96,6 +105,19 @@ class PageJsonRoundTripTest {
             Arbitraries.of(Aim.class),
             Arbitraries.doubles().between(0, 1))
         .as(Hole::new);
+  }
+
+  private static Arbitrary<TearReading> tears() {
+    Arbitrary<Double> error = Arbitraries.doubles().between(0, 3);
+    return Combinators.combine(
+            Arbitraries.integers().between(1, 4),
+            points(),
+            error,
+            points(),
+            error,
+            Arbitraries.of(TearReading.UNKNOWN_VANES, 3, 4),
+            Arbitraries.doubles().between(0, 1))
+        .as(TearReading::new);
   }
 
   private static Arbitrary<FieldReading> fields() {

@@ -1,6 +1,8 @@
 package sheaf.scanner.proof;
 
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import org.opencv.core.Core;
 import org.opencv.core.Mat;
 import org.opencv.core.MatOfByte;
@@ -13,13 +15,16 @@ import sheaf.core.page.MmPoint;
 import sheaf.core.reading.Head;
 import sheaf.core.reading.Hole;
 import sheaf.core.reading.PageReading;
+import sheaf.core.reading.PrintScale;
 import sheaf.core.reading.Reason;
+import sheaf.core.reading.TearReading;
 import sheaf.scanner.opencv.Mats;
 import sheaf.scanner.sheet.FlatSheet;
 
 /**
  * The flattened sheet with what was found drawn over it: a ring around each hole with its axis and
- * its head (F field point, B broadhead, ? unknown), and a numbered box around each doubt.
+ * its head (F field point, B broadhead, ? unknown), a ring and a cross at the ends of each tear,
+ * and a numbered box around each doubt.
  *
  * <p>Every mark is a dark line between two white ones, so that it shows on paper and on print, in
  * colour and in grey.
@@ -28,6 +33,9 @@ public final class ProofPicture {
 
   /** Pixels for each millimetre of the proof: a letter page is then 1080 pixels wide. */
   private static final double PIXELS_PER_MM = 5;
+
+  /** The ring around a tear's point, a little wider than a usual shaft, in millimetres. */
+  private static final double POINT_RING = 3.8;
 
   private static final Scalar WHITE = new Scalar(255, 255, 255);
   private static final Scalar BLACK = new Scalar(0, 0, 0);
@@ -61,6 +69,7 @@ public final class ProofPicture {
       }
       ProofPicture proof = new ProofPicture(canvas);
       reading.holes().forEach(proof::hole);
+      reading.tears().forEach(tear -> proof.tear(tear, reading.printScale()));
       proof.doubts(reading.reasons());
       Mat captioned = mats.own(proof.captioned(ProofCaption.of(reading, CHARACTERS_A_LINE)));
       MatOfByte png = mats.own(new MatOfByte());
@@ -82,6 +91,27 @@ public final class ProofPicture {
         });
     String head = hole.head() == Head.UNKNOWN ? "?" : hole.head().name().substring(0, 1);
     text(head, moved(axis, radius + 4.0, -radius * 0.6), 0.8, FOUND);
+  }
+
+  /** A ring at the point, an arrow to the tail with a cross on it, and how long it is. */
+  private void tear(TearReading tear, Optional<PrintScale> scale) {
+    Point point = at(tear.point());
+    Point tail = at(tear.tail());
+    int radius = (int) Math.round(POINT_RING * PIXELS_PER_MM);
+    int arm = radius / 2;
+    outlined(
+        FOUND,
+        (colour, width) -> {
+          Imgproc.circle(canvas, point, radius, colour, width);
+          Imgproc.line(canvas, point, tail, colour, width);
+          Imgproc.line(canvas, moved(tail, -arm, -arm), moved(tail, arm, arm), colour, width);
+          Imgproc.line(canvas, moved(tail, -arm, arm), moved(tail, arm, -arm), colour, width);
+        });
+    String length =
+        tear.isBulletHole()
+            ? "bullet hole"
+            : String.format(Locale.ROOT, "%.1f mm", tear.pointToTail(scale).length());
+    text(length, moved(tail, radius + 4.0, -radius * 0.6), 0.7, FOUND);
   }
 
   private void doubts(List<Reason> reasons) {

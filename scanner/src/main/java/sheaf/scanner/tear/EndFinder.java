@@ -30,7 +30,7 @@ final class EndFinder {
   private static final double COLOURED_SLIT = 0.15;
 
   /** A tail is moved to where its slits meet this often: slits are sought anew from there. */
-  private static final int ROUNDS = 2;
+  private static final int ROUNDS = 3;
 
   /** What a slit tears open and bends on each side of its line, in millimetres. */
   private static final double HALF_SLIT = 1.1;
@@ -49,45 +49,43 @@ final class EndFinder {
 
   /** Looks at a tear both ways round and takes the better. */
   FoundTear find(Zone zone, Capsule tear) {
-    Capsule turned = fit.settled(tear.turned());
-    VaneStar star = star(tear);
-    VaneStar other = star(turned);
-    double rims = TearFit.SHARE * (fit.score(tear) - fit.score(turned));
-    boolean right = star.quality() - other.quality() + rims >= 0;
-    return right
-        ? refined(zone, tear, star, other.quality(), rims)
-        : refined(zone, turned, other, star.quality(), -rims);
+    FoundTear one = refined(zone, tear);
+    FoundTear other = refined(zone, fit.settled(tear.turned()));
+    return worth(one) >= worth(other) ? one : other;
   }
 
-  private FoundTear refined(Zone zone, Capsule tear, VaneStar star, double turned, double rims) {
+  private static double worth(FoundTear found) {
+    return found.star().quality() + TearFit.SHARE * found.score();
+  }
+
+  private FoundTear refined(Zone zone, Capsule tear) {
     Capsule best = tear;
-    VaneStar seen = star;
+    VaneStar star = star(best);
     TearFit shaft = fit;
     TearFit.End tail = fit.tail(best);
     for (int round = 0; round < ROUNDS; round++) {
-      shaft = new TearFit(without(best, seen.slits()), kind);
+      shaft = new TearFit(without(map, best, star.slits()), kind);
       best = shaft.settled(best);
-      tail = lines(best).meeting(shaft.tail(best), seen.slits());
+      tail = lines(best).meeting(shaft.tail(best), star.slits());
       best = shaft.pointSettled(at(best, tail));
-      seen = star(best);
+      star = star(best);
     }
     Capsule straight = new Capsule(tail.x(), tail.y(), tail.x(), tail.y(), best.radius());
-    double torn = TearFit.SHARE * (shaft.score(best) - shaft.score(straight));
     return new FoundTear(
         zone,
         fit.score(best),
         best.radius(),
         shaft.point(best),
         tail,
-        seen,
-        turned,
-        rims,
-        torn,
+        star,
+        star(best.turned()).quality(),
+        TearFit.SHARE * (fit.score(best) - fit.score(best.turned())),
+        TearFit.SHARE * (shaft.score(best) - shaft.score(straight)),
         Unexplained.NOTHING);
   }
 
   /** The map without the vanes' slits: what is left is the shaft's. */
-  private TornMap without(Capsule tear, List<Slit> slits) {
+  static TornMap without(TornMap map, Capsule tear, List<Slit> slits) {
     TornMap left = map;
     for (Slit slit : slits) {
       double cos = Math.cos(slit.angle());

@@ -36,10 +36,16 @@ final class TearJudge {
   private static final double MOST_ERROR = 2.6;
 
   /** A vane's star is there from this quality on, in millimetres of slit. */
-  private static final double STAR = 6;
+  private static final double STAR = 5;
 
   /** So much better must the tail's star be than the one at the point. */
-  private static final double CLEARLY = 6;
+  private static final double CLEARLY = 7;
+
+  /** The same where both ends lie so near that slits of one are seen from the other. */
+  private static final double CLEARLY_WHEN_SHORT = 8.5;
+
+  /** A tear is short below so many radii of the shaft. */
+  private static final double SHORT = 3;
 
   private final int vanes;
   private final List<TearReading> tears = new ArrayList<>();
@@ -59,6 +65,24 @@ final class TearJudge {
   }
 
   private static boolean isThere(FoundTear found) {
+    if (System.getProperty("dbg") != null && found.score() > 0)
+      System.out.printf(
+          java.util.Locale.ROOT,
+          "   z%d score %.0f len %.2f r %.1f P %.2f T %.2f star %d q %.1f other %.1f turned %.1f rims %.1f torn %.1f unex %.1f second %.0f%n",
+          found.zone().number(),
+          found.score(),
+          found.length(),
+          found.radius(),
+          found.point().spread(),
+          found.tail().spread(),
+          found.star().vanes(),
+          found.star().quality(),
+          found.star().other(),
+          found.turned(),
+          found.rims(),
+          found.torn(),
+          found.unexplained().area(),
+          found.unexplained().second()); // DBG
     if (System.getProperty("dbg") != null && found.score() > 0)
       System.out.printf(
           java.util.Locale.ROOT,
@@ -104,6 +128,10 @@ final class TearJudge {
     return found.star().quality() - found.turned() + found.rims();
   }
 
+  private static double needed(FoundTear found) {
+    return found.length() < SHORT * found.radius() ? CLEARLY_WHEN_SHORT : CLEARLY;
+  }
+
   private void askWhether(FoundTear found, MmPoint tail) {
     int zone = found.zone().number();
     boolean star = found.star().quality() >= STAR;
@@ -126,7 +154,7 @@ final class TearJudge {
 
   private void askEnds(FoundTear found, boolean bullet, MmPoint point, MmPoint tail) {
     int zone = found.zone().number();
-    if (found.star().quality() < STAR || !bullet && margin(found) < CLEARLY) {
+    if (found.star().quality() < STAR || !bullet && margin(found) < needed(found)) {
       doubt(
           ReasonCode.TEAR_ENDS_UNSURE,
           bullet

@@ -28,6 +28,9 @@ public final class TearReader {
   /** So many of a zone's largest spots are taken for the beginning of a tear. */
   private static final int MOST_STARTS = 3;
 
+  /** Flaps lie and paper is bent so far beside a tear, in millimetres. */
+  private static final double BESIDE = 2.5;
+
   /** The radius to begin with. */
   private static final double USUAL = 3.1;
 
@@ -137,21 +140,21 @@ public final class TearReader {
     }
     Capsule tear = fit.settled(zone.rough().get().with(radius));
     FoundTear found = ends.find(zone.zone(), tear);
-    List<TornSpots.Spot> beside = Unexplained.spots(found, zone.spots());
-    double second =
-        beside.stream()
-            .map(spot -> fit.settled(spot.along(radius)))
-            .filter(other -> apart(other, tear))
-            .mapToDouble(fit::score)
-            .max()
-            .orElse(0);
-    return found.with(Unexplained.by(found, zone.spots(), second));
+    return found.with(Unexplained.by(found, zone.spots(), second(found, zone.spots())));
   }
 
-  /** Whether a tear is another one, and not a part of the one found. */
-  private static boolean apart(Capsule other, Capsule tear) {
-    double x = (other.pointX() + other.tailX()) / 2;
-    double y = (other.pointY() + other.tailY()) / 2;
-    return tear.distance(x, y) > 2 * tear.radius();
+  /** How much speaks for another tear, in a spot of its own, when the first is taken away. */
+  private double second(FoundTear found, List<TornSpots.Spot> spots) {
+    Capsule tear = found.capsule();
+    TornMap slitless = EndFinder.without(map, tear, found.star().slits());
+    TornMap left =
+        slitless.without(
+            tear.pointX(), tear.pointY(), tear.tailX(), tear.tailY(), tear.radius() + BESIDE);
+    TearFit rest = new TearFit(left, kind);
+    return Unexplained.spots(found, spots).stream()
+        .map(spot -> rest.settled(spot.along(tear.radius())))
+        .mapToDouble(rest::score)
+        .max()
+        .orElse(0);
   }
 }
