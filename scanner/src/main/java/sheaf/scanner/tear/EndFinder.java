@@ -51,7 +51,7 @@ final class EndFinder {
   FoundTear find(Zone zone, Capsule tear) {
     FoundTear one = refined(zone, tear);
     FoundTear other = refined(zone, fit.settled(tear.turned()));
-    return worth(one) >= worth(other) ? one : other;
+    return worth(one) >= worth(other) ? one.comparedWith(other) : other.comparedWith(one);
   }
 
   private static double worth(FoundTear found) {
@@ -81,6 +81,7 @@ final class EndFinder {
         star(best.turned()).quality(),
         TearFit.SHARE * (fit.score(best) - fit.score(best.turned())),
         TearFit.SHARE * (shaft.score(best) - shaft.score(straight)),
+        false,
         Unexplained.NOTHING);
   }
 

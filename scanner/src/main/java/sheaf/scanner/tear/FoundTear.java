@@ -21,6 +21,7 @@ import sheaf.scanner.sheet.FlatSheet;
  * @param turned quality of the star that would be at the point
  * @param rims how much more the cells speak for this way round than for the other
  * @param torn how much more the cells speak for a tear than for a bullet hole
+ * @param agreed whether the same was found when looking at it the other way round first
  * @param unexplained what else is torn in the zone
  */
 record FoundTear(
@@ -33,22 +34,33 @@ record FoundTear(
     double turned,
     double rims,
     double torn,
+    boolean agreed,
     Unexplained unexplained) {
 
   /** Paper is bent beside a slit so far on both sides together, in millimetres. */
   private static final double BESIDE_SLIT = 2;
+
+  /** Ends nearer than this, in millimetres, are one. */
+  private static final double SAME = 1;
 
   /** A zone with nothing in it. */
   static FoundTear nothing(Zone zone) {
     MmPoint centre = zone.rect().centre();
     TearFit.End nowhere = new TearFit.End(centre.x(), centre.y(), 0);
     VaneStar none = VaneStar.of(List.of(), 0, 0, 0);
-    return new FoundTear(zone, 0, 0, nowhere, nowhere, none, 0, 0, 0, Unexplained.NOTHING);
+    return new FoundTear(zone, 0, 0, nowhere, nowhere, none, 0, 0, 0, false, Unexplained.NOTHING);
   }
 
   /** The same with what else is torn in its zone. */
   FoundTear with(Unexplained other) {
-    return new FoundTear(zone, score, radius, point, tail, star, turned, rims, torn, other);
+    return new FoundTear(zone, score, radius, point, tail, star, turned, rims, torn, agreed, other);
+  }
+
+  /** The same after it was compared with what was found the other way round. */
+  FoundTear comparedWith(FoundTear other) {
+    boolean same = point.distanceTo(other.point) < SAME && tail.distanceTo(other.tail) < SAME;
+    return new FoundTear(
+        zone, score, radius, point, tail, star, turned, rims, torn, same, unexplained);
   }
 
   /** From end to end, in millimetres. */

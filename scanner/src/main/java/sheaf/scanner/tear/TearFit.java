@@ -95,7 +95,13 @@ final class TearFit {
    * @param y the same, down
    * @param spread standard deviation in each direction, in millimetres
    */
-  record End(double x, double y, double spread) {}
+  record End(double x, double y, double spread) {
+
+    /** To another place, in millimetres. */
+    double distanceTo(End other) {
+      return Math.hypot(x - other.x, y - other.y);
+    }
+  }
 
   /** The point's end, the tail's held. */
   End point(Capsule tear) {

@@ -12,13 +12,13 @@ import sheaf.core.reading.TearReading;
 final class TearJudge {
 
   /** With less speaking for it, what is there is no tear. */
-  private static final double POSSIBLE = 1500;
+  private static final double POSSIBLE = 3000;
 
   /** From here on it is one, if vanes' slits are seen around it. */
-  private static final double LIKELY = 3500;
+  private static final double LIKELY = 4000;
 
   /** From here on it is one. */
-  private static final double SURE = 4500;
+  private static final double SURE = 6000;
 
   /** How much more must speak for a tear than for a bullet hole. */
   private static final double TORN = 5;
@@ -32,6 +32,8 @@ final class TearJudge {
   /** The true end lies within so many of its spreads 19 times in 20, as measured on made tears. */
   private static final double WITHIN = 3.6;
 
+  private static final double TAIL_WITHIN = 4.2;
+
   /** An end whose stated error is larger than this, in millimetres, is a doubt. */
   private static final double MOST_ERROR = 2.6;
 
@@ -43,6 +45,14 @@ final class TearJudge {
 
   /** The same where both ends lie so near that slits of one are seen from the other. */
   private static final double CLEARLY_WHEN_SHORT = 8.5;
+
+  /** The same where looking from both ends first led to the same. */
+  private static final double CLEARLY_WHEN_AGREED = 5;
+
+  /** Where so much speaks for an end, less of a star is enough. */
+  private static final double DECISIVE = 10;
+
+  private static final double SOME_STAR = 2.5;
 
   /** A tear is short below so many radii of the shaft. */
   private static final double SHORT = 3;
@@ -68,7 +78,7 @@ final class TearJudge {
     if (System.getProperty("dbg") != null && found.score() > 0)
       System.out.printf(
           java.util.Locale.ROOT,
-          "   z%d score %.0f len %.2f r %.1f P %.2f T %.2f star %d q %.1f other %.1f turned %.1f rims %.1f torn %.1f unex %.1f second %.0f%n",
+          "   z%d score %.0f len %.2f r %.1f P %.2f T %.2f star %d q %.1f other %.1f turned %.1f rims %.1f torn %.1f unex %.1f agreed %b second %.0f%n",
           found.zone().number(),
           found.score(),
           found.length(),
@@ -86,7 +96,7 @@ final class TearJudge {
     if (System.getProperty("dbg") != null && found.score() > 0)
       System.out.printf(
           java.util.Locale.ROOT,
-          "   z%d score %.0f len %.2f r %.1f P %.2f T %.2f star %d q %.1f other %.1f turned %.1f rims %.1f torn %.1f unex %.1f second %.0f%n",
+          "   z%d score %.0f len %.2f r %.1f P %.2f T %.2f star %d q %.1f other %.1f turned %.1f rims %.1f torn %.1f unex %.1f agreed %b second %.0f%n",
           found.zone().number(),
           found.score(),
           found.length(),
@@ -112,7 +122,7 @@ final class TearJudge {
     askWhether(found, tail);
     askEnds(found, bullet, point, tail);
     torn.addAll(found.surroundings());
-    double tailError = WITHIN * found.tail().spread();
+    double tailError = TAIL_WITHIN * found.tail().spread();
     tears.add(
         new TearReading(
             found.zone().number(),
@@ -129,6 +139,9 @@ final class TearJudge {
   }
 
   private static double needed(FoundTear found) {
+    if (found.agreed()) {
+      return CLEARLY_WHEN_AGREED;
+    }
     return found.length() < SHORT * found.radius() ? CLEARLY_WHEN_SHORT : CLEARLY;
   }
 
@@ -154,7 +167,9 @@ final class TearJudge {
 
   private void askEnds(FoundTear found, boolean bullet, MmPoint point, MmPoint tail) {
     int zone = found.zone().number();
-    if (found.star().quality() < STAR || !bullet && margin(found) < needed(found)) {
+    boolean decisive = !bullet && margin(found) >= DECISIVE;
+    boolean star = found.star().quality() >= (decisive ? SOME_STAR : STAR);
+    if (!star || !bullet && margin(found) < needed(found)) {
       doubt(
           ReasonCode.TEAR_ENDS_UNSURE,
           bullet
@@ -167,7 +182,7 @@ final class TearJudge {
       doubt(
           ReasonCode.TEAR_END_UNCLEAR, "Is this where the point went in, in zone %d?", zone, point);
     }
-    if (WITHIN * found.tail().spread() > MOST_ERROR) {
+    if (TAIL_WITHIN * found.tail().spread() > MOST_ERROR) {
       doubt(ReasonCode.TEAR_END_UNCLEAR, "Is this where the tail passed, in zone %d?", zone, tail);
     }
   }

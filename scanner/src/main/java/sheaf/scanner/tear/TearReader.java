@@ -28,6 +28,9 @@ public final class TearReader {
   /** So many of a zone's largest spots are taken for the beginning of a tear. */
   private static final int MOST_STARTS = 3;
 
+  /** A spot's middle lies at most this far from that of its tear, in millimetres. */
+  private static final double ASTRAY = 5;
+
   /** Flaps lie and paper is bent so far beside a tear, in millimetres. */
   private static final double BESIDE = 2.5;
 
@@ -109,6 +112,14 @@ public final class TearReader {
     return new Spotted(zone, spots, rough);
   }
 
+  /** How much speaks for a tear where a spot is; 0 when it only leads to another place. */
+  private static double inPlace(Capsule spot, TearFit rest) {
+    Capsule settled = rest.settled(spot);
+    double right = settled.pointX() + settled.tailX() - spot.pointX() - spot.tailX();
+    double down = settled.pointY() + settled.tailY() - spot.pointY() - spot.tailY();
+    return Math.hypot(right, down) / 2 < ASTRAY ? rest.score(settled) : 0;
+  }
+
   /** Whether a tear's middle lies nearer to a zone than to any other. */
   private static boolean isOf(Zone zone, Capsule tear, List<Zone> all) {
     double[] middle = {(tear.pointX() + tear.tailX()) / 2, (tear.pointY() + tear.tailY()) / 2};
@@ -152,8 +163,7 @@ public final class TearReader {
             tear.pointX(), tear.pointY(), tear.tailX(), tear.tailY(), tear.radius() + BESIDE);
     TearFit rest = new TearFit(left, kind);
     return Unexplained.spots(found, spots).stream()
-        .map(spot -> rest.settled(spot.along(tear.radius())))
-        .mapToDouble(rest::score)
+        .mapToDouble(spot -> inPlace(spot.along(tear.radius()), rest))
         .max()
         .orElse(0);
   }
