@@ -13,7 +13,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import sheaf.core.job.JobId;
 import sheaf.core.job.SheetCode;
-import sheaf.core.layout.Bow;
+import sheaf.core.layout.BowType;
 import sheaf.core.layout.UnitSystem;
 import sheaf.core.layout.Variant;
 import sheaf.core.page.Paper;
@@ -83,10 +83,10 @@ final class PrintCommand implements Callable<Integer> {
   @Option(
       names = "--bow",
       paramLabel = "compound|recurve|crossbow",
-      converter = Choices.OfBow.class,
-      completionCandidates = Choices.OfBow.class,
+      converter = Choices.OfBowType.class,
+      completionCandidates = Choices.OfBowType.class,
       description = "Whose card: compound is the default.")
-  private Bow bow;
+  private BowType bow;
 
   @Option(
       names = "--dots",
@@ -229,7 +229,7 @@ final class PrintCommand implements Callable<Integer> {
   }
 
   private List<Variant> variants() {
-    Bow whose = bow == null ? Bow.COMPOUND : bow;
+    BowType whose = bow == null ? BowType.COMPOUND : bow;
     if (what == Printable.PACK) {
       return sheets == null ? Pack.usual(whose) : sheets.variants(whose);
     }
