@@ -6,8 +6,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -17,7 +15,6 @@ import picocli.CommandLine.Spec;
 import sheaf.core.job.JobId;
 import sheaf.core.page.Paper;
 import sheaf.desk.home.RecordAddress;
-import sheaf.desk.home.Settings;
 import sheaf.desk.json.RecordJson;
 import sheaf.desk.outcome.ExitStatus;
 import sheaf.desk.profile.ShopProfile;
@@ -88,7 +85,9 @@ final class CardCommand implements Callable<Integer> {
   @Option(
       names = "--shop",
       paramLabel = "NAME",
-      description = "Who made the card. Default: what the shop profile says.")
+      description =
+          "Who made the card, by name alone. Default: name, contact line and logo of the shop"
+              + " profile.")
   private String shop;
 
   @Option(
@@ -105,7 +104,7 @@ final class CardCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     ShopProfile profile = sheaf.profile();
-    Optional<String> by = shop == null ? whose(profile.shop()) : Optional.of(checkedShop());
+    Shop by = shop == null ? profile.shop() : checkedShop();
     Optional<RecordAddress> address =
         recordAddress == null ? profile.recordAddress() : Optional.of(checkedAddress());
     Paper page = paper != null ? paper : profile.paper();
@@ -124,15 +123,6 @@ final class CardCommand implements Callable<Integer> {
     return ExitStatus.OK.number();
   }
 
-  /** The shop's name and how to reach it, on one line. */
-  private static Optional<String> whose(Shop shop) {
-    String line =
-        Stream.of(shop.name(), shop.contact())
-            .flatMap(Optional::stream)
-            .collect(Collectors.joining(" \u00b7 "));
-    return Optional.of(line).filter(text -> !text.isEmpty());
-  }
-
   private CardPaper cardPaper(Paper page) {
     if (form == CardForm.CARD) {
       return page.small() == Paper.LETTER ? CardPaper.HALF_LETTER : CardPaper.A5;
@@ -140,9 +130,9 @@ final class CardCommand implements Callable<Integer> {
     return page.small() == Paper.LETTER ? CardPaper.LETTER : CardPaper.A4;
   }
 
-  private String checkedShop() {
+  private Shop checkedShop() {
     try {
-      return Settings.shop(shop);
+      return Shop.named(shop);
     } catch (IllegalArgumentException e) {
       throw new ParameterException(spec.commandLine(), "--shop " + e.getMessage(), e);
     }

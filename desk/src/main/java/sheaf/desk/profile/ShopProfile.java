@@ -82,7 +82,7 @@ public record ShopProfile(
   /** The usual profile with what an older file of settings says. */
   static ShopProfile of(Settings older) {
     return new ShopProfile(
-        new Shop(older.shop(), Optional.empty(), Optional.empty()),
+        older.shop().map(Shop::named).orElse(Shop.NONE),
         older.paper().orElse(USUAL.paper),
         older.units().orElse(USUAL.units),
         older.recordAddress(),
