@@ -17,6 +17,9 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import sheaf.core.page.MmRect;
 import sheaf.core.record.BowRecord;
+import sheaf.core.record.Change;
+import sheaf.core.record.Measure;
+import sheaf.core.record.Visit;
 
 /** Where everything ends up on a card. */
 class CardLooksTest {
@@ -76,6 +79,26 @@ class CardLooksTest {
     assertThat(box(CardPaper.A5).getHeight()).isEqualTo(595.276f, within(0.01f));
     assertThat(box(CardPaper.HALF_LETTER).getWidth()).isEqualTo(396, within(0.01f));
     assertThat(box(CardPaper.HALF_LETTER).getHeight()).isEqualTo(612, within(0.01f));
+  }
+
+  @ParameterizedTest
+  @EnumSource(names = {"HALF_LETTER", "A5"})
+  void aFewMoreLinesThanAPageAreFittedInRatherThanSpilledOntoASecond(CardPaper paper)
+      throws IOException {
+    Visit visit = Cards.NOT_SHOWN.last();
+    List<Change> two = Records.full().last().changes().subList(0, 2);
+    BowRecord record =
+        new BowRecord(Cards.NOT_SHOWN.bow(), List.of(new VisitLike(visit).changes(two).visit()));
+
+    Pdf card = Cards.print(record, CardForm.CARD, paper, Cards.BENCH);
+
+    assertThat(pages(card)).isEqualTo(1);
+    assertThat(visit.measures()).allMatch(measure -> measure.left().isEmpty());
+    assertThat(card.text())
+        .contains(visit.measures().stream().map(Measure::label).toList())
+        .contains("An empty line: not measured.");
+    assertThat(card.lineWidths(0).stream().filter(mm -> Math.abs(mm - 0.25) < 0.001))
+        .hasSizeGreaterThanOrEqualTo(visit.measures().size());
   }
 
   @ParameterizedTest(name = "{0}, {1}, {2}")

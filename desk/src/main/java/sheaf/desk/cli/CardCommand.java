@@ -2,11 +2,11 @@ package sheaf.desk.cli;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -58,12 +58,7 @@ final class CardCommand implements Callable<Integer> {
       description = "The id printed on its papers.")
   private JobId job;
 
-  @Option(
-      names = {"-o", "--output"},
-      paramLabel = "FILE",
-      required = true,
-      description = "The PDF to write; - for standard output.")
-  private Path output;
+  @Mixin private PdfOptions pdf;
 
   @Option(
       names = "--as",
@@ -73,14 +68,6 @@ final class CardCommand implements Callable<Integer> {
       completionCandidates = Choices.OfCardForm.class,
       description = "What it is for. Default: card, on half a page.")
   private CardForm form;
-
-  @Option(
-      names = "--paper",
-      paramLabel = "letter|a4",
-      converter = Choices.OfPaper.class,
-      completionCandidates = Choices.OfPaper.class,
-      description = "The paper, of which a card takes half. Default: what the shop profile says.")
-  private Paper paper;
 
   @Option(
       names = "--shop",
@@ -107,7 +94,7 @@ final class CardCommand implements Callable<Integer> {
     Shop by = shop == null ? profile.shop() : checkedShop();
     Optional<RecordAddress> address =
         recordAddress == null ? profile.recordAddress() : Optional.of(checkedAddress());
-    Paper page = paper != null ? paper : profile.paper();
+    Paper page = pdf.paper(profile);
     StoredJob stored = StoredJob.find(job, sheaf.home(), desk.clock());
     CardDetails details =
         new CardDetails(
@@ -117,8 +104,8 @@ final class CardCommand implements Callable<Integer> {
             by,
             address.map(to -> to.link(stored.key())));
     byte[] json = RecordJson.line(stored.record()).getBytes(UTF_8);
-    Output.write(
-        desk.console(), output, out -> FinishedCard.write(stored.record(), details, json, out));
+    pdf.write(
+        desk.console(), out -> FinishedCard.write(stored.record(), details, json, out));
     say(stored, address);
     return ExitStatus.OK.number();
   }
@@ -147,7 +134,7 @@ final class CardCommand implements Callable<Integer> {
   }
 
   private void say(StoredJob stored, Optional<RecordAddress> address) {
-    String where = Output.name(output);
+    String where = pdf.name();
     String what = form == CardForm.CARD ? "Card" : form.title();
     StringBuilder text = new StringBuilder(what + " of job " + job + " written to " + where + ".");
     stored

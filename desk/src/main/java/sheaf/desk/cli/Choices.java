@@ -60,15 +60,6 @@ abstract class Choices<T> implements ITypeConverter<T>, Iterable<String> {
     }
   }
 
-  /** Whether a line sheet's distances are printed. */
-  static final class OfDistances extends Choices<Variant> {
-    OfDistances() {
-      super(
-          List.of(Variant.OPEN_DISTANCES, Variant.SET_DISTANCES),
-          variant -> variant == Variant.OPEN_DISTANCES ? "written" : "printed");
-    }
-  }
-
   /** Whose card. */
   static final class OfBowType extends Choices<BowType> {
     OfBowType() {

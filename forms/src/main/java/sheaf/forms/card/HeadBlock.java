@@ -31,8 +31,15 @@ final class HeadBlock implements Block {
 
   private final BowRecord record;
   private final CardHead head;
+  private final boolean runOn;
 
-  HeadBlock(BowRecord record, CardHead head) {
+  /**
+   * The head of a card.
+   *
+   * @param runOn whether who and when run on in one line
+   */
+  HeadBlock(BowRecord record, CardHead head, boolean runOn) {
+    this.runOn = runOn;
     this.record = record;
     this.head = head;
   }
@@ -52,8 +59,9 @@ final class HeadBlock implements Block {
     head.contact().ifPresent(how -> lines.add(new Line("P", how, Weight.REGULAR, NORMAL, 0)));
     String job = "Job " + record.last().job().spoken();
     lines.add(new Line("P", job, Weight.BOLD, NAME, 0.6));
-    CardWords.about(record, head.printed())
-        .forEach(line -> lines.add(new Line("P", line, Weight.REGULAR, NORMAL, 0)));
+    List<String> about = CardWords.about(record, head.printed());
+    List<String> shown = runOn ? List.of(String.join(" \u00b7 ", about)) : about;
+    shown.forEach(line -> lines.add(new Line("P", line, Weight.REGULAR, NORMAL, 0)));
     return lines;
   }
 
