@@ -81,16 +81,14 @@ class CardLooksTest {
     assertThat(box(CardPaper.HALF_LETTER).getHeight()).isEqualTo(612, within(0.01f));
   }
 
-  @ParameterizedTest
-  @EnumSource(names = {"HALF_LETTER", "A5"})
-  void aFewMoreLinesThanAPageAreFittedInRatherThanSpilledOntoASecond(CardPaper paper)
-      throws IOException {
+  @Test
+  void aFewMoreLinesThanAPageAreFittedInRatherThanSpilledOntoASecond() throws IOException {
     Visit visit = Cards.NOT_SHOWN.last();
     List<Change> two = Records.full().last().changes().subList(0, 2);
     BowRecord record =
         new BowRecord(Cards.NOT_SHOWN.bow(), List.of(new VisitLike(visit).changes(two).visit()));
 
-    Pdf card = Cards.print(record, CardForm.CARD, paper, Cards.BENCH);
+    Pdf card = Cards.print(record);
 
     assertThat(pages(card)).isEqualTo(1);
     assertThat(visit.measures()).allMatch(measure -> measure.left().isEmpty());
@@ -110,14 +108,16 @@ class CardLooksTest {
 
     for (int page = 0; page < pages(card); page++) {
       BufferedImage picture = card.grey(page, DPI);
+      int inked = 0;
       for (int y = 0; y < picture.getHeight(); y++) {
         boolean across = y < margin || y >= picture.getHeight() - margin;
         for (int x = 0; x < picture.getWidth(); x++) {
           if (across || x < margin || x >= picture.getWidth() - margin) {
-            assertThat(picture.getRaster().getSample(x, y, 0)).isEqualTo(255);
+            inked += picture.getRaster().getSample(x, y, 0) == 255 ? 0 : 1;
           }
         }
       }
+      assertThat(inked).isZero();
     }
   }
 

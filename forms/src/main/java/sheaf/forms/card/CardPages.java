@@ -99,6 +99,9 @@ public final class CardPages {
           return best;
         }
       }
+      if (cost(best, first, others) % PAGE == 0) {
+        return best;
+      }
     }
     return best;
   }
