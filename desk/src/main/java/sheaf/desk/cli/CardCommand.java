@@ -104,8 +104,7 @@ final class CardCommand implements Callable<Integer> {
             by,
             address.map(to -> to.link(stored.key())));
     byte[] json = RecordJson.line(stored.record()).getBytes(UTF_8);
-    pdf.write(
-        desk.console(), out -> FinishedCard.write(stored.record(), details, json, out));
+    pdf.write(desk.console(), out -> FinishedCard.write(stored.record(), details, json, out));
     say(stored, address);
     return ExitStatus.OK.number();
   }

@@ -173,7 +173,8 @@ final class PrintCommand implements Callable<Integer> {
     boolean pack = what == Printable.PACK;
     boolean returns = what == Printable.RETURN_CARD || (sheets != null && sheets.hasReturnCard());
     only(dots, what == Printable.PAIR, "--dots is for pair sheets only");
-    only(distances, pack || what == Printable.LINE, "--distances is for line sheets and packs only");
+    only(
+        distances, pack || what == Printable.LINE, "--distances is for line sheets and packs only");
     if (pack && distances != null && distances.variant() == Variant.SET_DISTANCES) {
       throw misuse("--distances printed is for line sheets only; a pack has --sheets line-printed");
     }
