@@ -51,11 +51,9 @@ public record SheetInPicture(
       FlatSheet flat = Flattening.flatten(grey, colour, geometry);
       try {
         SheetCode code = CodeReader.read(flat, geometry.family().codes());
-        return new SheetInPicture(
-            code,
-            layout(code, geometry.family()),
-            flat,
-            ScaleMeasure.of(geometry, picture.stated()));
+        Layout layout = layout(code, geometry.family());
+        WholeSheet.refuseUnlessInside(layout, geometry, grey.size());
+        return new SheetInPicture(code, layout, flat, ScaleMeasure.of(geometry, picture.stated()));
       } catch (UnreadableException e) {
         flat.close();
         throw e;
