@@ -28,12 +28,12 @@ import sheaf.samples.scene.Scene;
 import sheaf.samples.scene.Truth;
 
 /**
- * A shot pair sheet that lay squarely on the glass in front of its backing, so that every place of
- * it is known in the picture: something to be damaged.
+ * A sheet that lay squarely on the glass in front of its backing, so that every place of it is
+ * known in the picture: something to be damaged.
  */
 final class CleanScan {
 
-  static final int DPI = 150;
+  private static final int DPI = 150;
 
   private static final double PIXELS_PER_MM = DPI / 25.4;
   private static final PaperLook PAPER = new PaperLook(new Color(250, 249, 246), 0.6, 0, 22);
@@ -48,12 +48,25 @@ final class CleanScan {
     this.truth = truth;
   }
 
-  /** The sheet of the job that a seed stands for, with six arrows through it. */
-  static CleanScan of(Variant variant, long seed) {
+  /** A pair sheet of the job that a seed stands for, with six arrows through it. */
+  static CleanScan shot(Variant variant, long seed) {
     Layout layout = Layouts.current(variant, Paper.LETTER, UnitSystem.INCHES);
-    SheetCode code = new SheetCode(JobId.random(new SplittableRandom(seed)), 3, layout.id());
     Map<String, String> ticks =
         Map.of("distance", "20", "arrows_field", "3", "arrows_broadhead", "3");
+    return of(layout, arrows(layout), ticks, seed);
+  }
+
+  /** A bench card of the job that a seed stands for, ticked. */
+  static CleanScan ticked(long seed) {
+    Layout layout = Layouts.current(Variant.FRONT, Paper.LETTER, UnitSystem.INCHES);
+    Map<String, String> ticks =
+        Map.of("hand", "right", "inspect_limbs", "sound", "inspect_arrows", "not sound");
+    return of(layout, List.of(), ticks, seed);
+  }
+
+  private static CleanScan of(
+      Layout layout, List<Arrow> arrows, Map<String, String> ticks, long seed) {
+    SheetCode code = new SheetCode(JobId.random(new SplittableRandom(seed)), 3, layout.id());
     Scene scene =
         new Scene(
             code,
@@ -61,7 +74,7 @@ final class CleanScan {
             0.98,
             PAPER,
             6.2,
-            arrows(layout),
+            arrows,
             ticks,
             Decoys.NONE,
             PrintScale.TRUE_SIZE,

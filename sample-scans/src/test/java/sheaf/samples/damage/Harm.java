@@ -69,14 +69,17 @@ enum Harm {
     }
   };
 
-  private static final Color BEHIND = new Color(225, 0, 140);
+  /** About the backing's colour in a scan. */
+  static final Color BEHIND = new Color(225, 0, 124);
+
   private static final Color FELT = new Color(25, 25, 60);
 
   /** Does it, in millimetres of the page. */
   abstract void apply(Graphics2D g, MmRect square, MmRect page, RandomGenerator random);
 
   /** A round shape with an uneven edge. */
-  static Path2D ragged(MmPoint centre, double radius, double uneven, RandomGenerator random) {
+  private static Path2D ragged(
+      MmPoint centre, double radius, double uneven, RandomGenerator random) {
     Path2D path = new Path2D.Double();
     int points = 24;
     for (int i = 0; i < points; i++) {

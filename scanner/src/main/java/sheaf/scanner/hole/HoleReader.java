@@ -10,6 +10,7 @@ import org.opencv.core.Mat;
 import sheaf.core.layout.Layout;
 import sheaf.core.reading.Hole;
 import sheaf.core.reading.Reason;
+import sheaf.core.reading.ReasonCode;
 import sheaf.scanner.sheet.FlatSheet;
 
 /** Finds the holes in a flat sheet: where each shaft went through, and with which head. */
@@ -46,6 +47,9 @@ public final class HoleReader {
   /** Pixels a millimetre (about 190 dpi) below which a hairline in front of white is lost. */
   private static final double SHOWS_HAIRLINES = 7.5;
 
+  /** Pixels a millimetre (about 140 dpi) below which a rim in front of white is lost too. */
+  private static final double SHOWS_RIMS = 5.5;
+
   private final Surface surface;
   private final Seeds seeds;
 
@@ -66,6 +70,15 @@ public final class HoleReader {
       found = List.copyOf(found);
       doubts = List.copyOf(doubts);
     }
+
+    private Holes withCoarseRims() {
+      List<Reason> more = new ArrayList<>(doubts);
+      more.add(
+          Reason.of(
+              ReasonCode.CENTRE_UNSURE,
+              "The holes are pale and the picture is coarse, so their centres may be off: lay the backing behind the sheet, or scan at 200 dpi or more."));
+      return new Holes(found, more);
+    }
   }
 
   /**
@@ -80,13 +93,18 @@ public final class HoleReader {
     try (Surface surface = Surface.of(sheet, layout);
         Seeds seeds = Seeds.find(surface, shot)) {
       HoleReader reader = new HoleReader(surface, seeds);
-      return HoleJudge.judge(reader.circles(), layout, shot, reader.losesHairlines(sheet));
+      Holes holes = HoleJudge.judge(reader.circles(), layout, shot, reader.losesHairlines(sheet));
+      return reader.losesRims(sheet) && !holes.found().isEmpty() ? holes.withCoarseRims() : holes;
     }
   }
 
   /** In front of white, slits are hairlines of faint shading. */
   private boolean losesHairlines(FlatSheet sheet) {
     return seeds.kind() == Seeds.Kind.FAINT && sheet.sourcePixelsPerMm() < SHOWS_HAIRLINES;
+  }
+
+  private boolean losesRims(FlatSheet sheet) {
+    return seeds.kind() == Seeds.Kind.FAINT && sheet.sourcePixelsPerMm() < SHOWS_RIMS;
   }
 
   private List<FoundHole> circles() {
