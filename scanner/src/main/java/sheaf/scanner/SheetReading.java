@@ -10,15 +10,19 @@ import sheaf.core.reading.Reason;
 import sheaf.scanner.field.FieldReader;
 import sheaf.scanner.hole.ArrowsShot;
 import sheaf.scanner.hole.HoleReader;
+import sheaf.scanner.hole.SlitLine;
 import sheaf.scanner.sheet.HiddenPrint;
 import sheaf.scanner.sheet.SheetInPicture;
 
-/** From a flat sheet to its reading: holes, fields, and what one says against the other. */
-final class SheetReading {
+/**
+ * From a flat sheet to its reading: holes, fields, and what one says against the other.
+ *
+ * @param page what it said
+ * @param slits of the holes, for the proof
+ */
+record SheetReading(PageReading page, List<SlitLine> slits) {
 
-  private SheetReading() {}
-
-  static PageReading of(String source, SheetInPicture sheet) {
+  static SheetReading of(String source, SheetInPicture sheet) {
     List<Reason> reasons = new ArrayList<>();
     sheet.printScale().flatMap(PrintSize::worthSaying).ifPresent(reasons::add);
     HiddenPrint.doubt(sheet.flat(), sheet.layout()).ifPresent(reasons::add);
@@ -35,13 +39,15 @@ final class SheetReading {
         torn.isEmpty() ? untorn : FieldReader.read(sheet.flat(), sheet.layout(), torn);
     reasons.addAll(fields.doubts());
     reasons.addAll(ArrowCount.against(holes.found(), shot));
-    return new PageReading(
-        source,
-        reasons,
-        Optional.of(sheet.code()),
-        OptionalDouble.of(sheet.flat().sourcePixelsPerMm()),
-        sheet.printScale(),
-        holes.found(),
-        fields.readings());
+    PageReading page =
+        new PageReading(
+            source,
+            reasons,
+            Optional.of(sheet.code()),
+            OptionalDouble.of(sheet.flat().sourcePixelsPerMm()),
+            sheet.printScale(),
+            holes.found(),
+            fields.readings());
+    return new SheetReading(page, holes.slits());
   }
 }

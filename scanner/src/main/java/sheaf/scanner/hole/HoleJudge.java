@@ -46,6 +46,7 @@ final class HoleJudge {
   private final Layout layout;
   private final ArrowsShot shot;
   private final List<Hole> holes = new ArrayList<>();
+  private final List<SlitLine> slits = new ArrayList<>();
   private final List<Reason> doubts = new ArrayList<>();
 
   private HoleJudge(Layout layout, ArrowsShot shot) {
@@ -69,7 +70,7 @@ final class HoleJudge {
     chosen.stream()
         .sorted(Comparator.comparingDouble(hole -> hole.circle().y()))
         .forEach(hole -> judge.add(hole, heads.get(hole)));
-    return new HoleReader.Holes(judge.holes, judge.doubts);
+    return new HoleReader.Holes(judge.holes, judge.slits, judge.doubts);
   }
 
   /** On a shared dot nothing but the slits tells the heads. */
@@ -117,6 +118,7 @@ final class HoleJudge {
     AimDot dot = nearest(axis);
     Head head = head(shape, dot, axis);
     boolean broadhead = head == Head.BROADHEAD;
+    slits.addAll(broadhead ? found.slits() : List.of());
     holes.add(
         new Hole(
             axis,

@@ -62,12 +62,14 @@ public final class HoleReader {
    * What was found on a sheet.
    *
    * @param found every hole, from the top of the page down
+   * @param slits of those that a broadhead made
    * @param doubts what a person must look at
    */
-  public record Holes(List<Hole> found, List<Reason> doubts) {
+  public record Holes(List<Hole> found, List<SlitLine> slits, List<Reason> doubts) {
     /** Copies the lists. */
     public Holes {
       found = List.copyOf(found);
+      slits = List.copyOf(slits);
       doubts = List.copyOf(doubts);
     }
 
@@ -77,7 +79,7 @@ public final class HoleReader {
           Reason.of(
               ReasonCode.CENTRE_UNSURE,
               "The holes are pale and the picture is coarse, so their centres may be off: lay the backing behind the sheet, or scan at 200 dpi or more."));
-      return new Holes(found, more);
+      return new Holes(found, slits, more);
     }
   }
 
@@ -88,7 +90,7 @@ public final class HoleReader {
    */
   public static Holes read(FlatSheet sheet, Layout layout, ArrowsShot shot) {
     if (layout.target().isEmpty()) {
-      return new Holes(List.of(), List.of());
+      return new Holes(List.of(), List.of(), List.of());
     }
     try (Surface surface = Surface.of(sheet, layout);
         Seeds seeds = Seeds.find(surface, shot)) {
@@ -184,11 +186,9 @@ public final class HoleReader {
 
   private FoundHole found(Candidate candidate) {
     Circle circle = candidate.circle();
+    List<Slit> lines = new SlitTracer(layers(circle)).trace(circle, HeadShape.SHORTEST);
     return new FoundHole(
-        circle,
-        candidate.spread(),
-        candidate.evidence(),
-        HeadShape.of(circle, new SlitTracer(layers(circle)).trace(circle, HeadShape.SHORTEST)));
+        circle, candidate.spread(), candidate.evidence(), HeadShape.of(circle, lines), lines);
   }
 
   private List<SlitTracer.Layer> layers(Circle circle) {
