@@ -35,6 +35,12 @@ final class ProofBand {
     return this;
   }
 
+  /** Leaves half a line empty. */
+  ProofBand gap() {
+    lines.add(new Line(ProofText.GAP, MARGIN, OptionalInt.empty(), ""));
+    return this;
+  }
+
   private void add(ProofText text, int left, OptionalInt number, String words) {
     OptionalInt badge = number;
     for (String line : text.wrap(words, ProofPicture.WIDTH - (double) left - MARGIN)) {

@@ -25,10 +25,10 @@ final class ProofCanvas {
   private static final Scalar WHITE = new Scalar(255, 255, 255);
 
   /** White left on both sides of a line, in pixels. */
-  private static final int HALO = 2;
+  private static final int HALO = 1;
 
   /** Half the cross in a shaft's middle, in pixels. */
-  private static final int CROSS = 8;
+  private static final int CROSS = 7;
 
   /** Radius of the circle around a doubt, in millimetres. */
   private static final double AROUND_DOUBT = 6.5;
@@ -43,6 +43,13 @@ final class ProofCanvas {
   ProofCanvas(Mat canvas, double pixelsPerMm) {
     this.canvas = canvas;
     this.pixelsPerMm = pixelsPerMm;
+  }
+
+  /** Keeps words and numbers off what is printed or written there. */
+  void keepFree(MmRect place) {
+    Point from = at(new MmPoint(place.x(), place.y()));
+    Point to = at(new MmPoint(place.right(), place.bottom()));
+    taken.add(new Rect(from, to));
   }
 
   /** Draws them in order; words and numbers come last, where room is left. */
@@ -79,9 +86,9 @@ final class ProofCanvas {
 
   private void shaft(Point axis, double radius) {
     int r = (int) Math.round(radius);
-    haloed(3, FOUND, (colour, width) -> Imgproc.circle(canvas, axis, r, colour, width, smooth()));
+    haloed(2, FOUND, (colour, width) -> Imgproc.circle(canvas, axis, r, colour, width, smooth()));
     haloed(
-        2,
+        1,
         FOUND,
         (colour, width) -> {
           segment(moved(axis, -CROSS, 0), moved(axis, CROSS, 0), colour, width);
@@ -126,6 +133,9 @@ final class ProofCanvas {
     Point place = at(doubt.place());
     int side = 2 * ProofText.BADGE;
     Point middle = room(place, new Size(side, side), aroundDoubt());
+    double away = Math.hypot(middle.x - place.x, middle.y - place.y);
+    Point rim = between(place, middle, aroundDoubt() / away);
+    haloed(2, DOUBT, (colour, width) -> segment(rim, middle, colour, width));
     ProofText.badge(canvas, middle, doubt.number());
     taken.add(square(middle, ProofText.BADGE));
   }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
+import sheaf.core.layout.Field;
 import sheaf.core.layout.Layout;
 import sheaf.core.reading.FieldReading;
 import sheaf.core.reading.Head;
@@ -94,21 +95,32 @@ record ProofLegend(
     if (layout.target().isPresent()) {
       found.add(holes(reading.holes()));
     }
-    long ticks =
-        reading.fields().stream()
-            .filter(field -> field.state() == FieldReading.State.READ && !field.text().isEmpty())
-            .count();
-    found.add(ticks == 1 ? "1 answer read" : ticks + " answers read");
+    found.add(counted(read(layout, reading, Field.Choice.class), "ticked box", "ticked boxes"));
+    found.add(counted(read(layout, reading, Field.Number.class), "number", "numbers"));
     heading.add("Found: " + String.join(", ", found));
     return heading;
+  }
+
+  /** How many fields of a sort surely say something. */
+  private static long read(Layout layout, PageReading reading, Class<? extends Field> sort) {
+    return layout.fields().stream()
+        .filter(sort::isInstance)
+        .flatMap(field -> reading.field(field.key()).stream())
+        .filter(said -> said.state() == FieldReading.State.READ && !said.text().isEmpty())
+        .count();
+  }
+
+  private static String counted(long count, String one, String many) {
+    return count == 1 ? "1 " + one : (count == 0 ? "no " : count + " ") + many;
   }
 
   private static String holes(List<Hole> holes) {
     long field = holes.stream().filter(hole -> hole.head() == Head.FIELD).count();
     long broadhead = holes.stream().filter(hole -> hole.head() == Head.BROADHEAD).count();
     String words =
-        "%d field point%s, %d broadhead%s"
-            .formatted(field, field == 1 ? "" : "s", broadhead, broadhead == 1 ? "" : "s");
+        counted(field, "field point", "field points")
+            + ", "
+            + counted(broadhead, "broadhead", "broadheads");
     long unknown = holes.size() - field - broadhead;
     return unknown == 0 ? words : words + ", %d of unknown head".formatted(unknown);
   }
@@ -116,14 +128,16 @@ record ProofLegend(
   private static List<String> key(Layout layout, PageReading reading) {
     List<String> key = new ArrayList<>();
     if (!reading.holes().isEmpty()) {
-      key.add("Ring and cross: the shaft and its middle. Thin lines: slits of blades.");
+      key.add("Ring and cross: the shaft and its middle. Lines: slits.");
       if (!layout.dots().isEmpty()) {
-        key.add("Dotted: to the dot it was aimed at.");
+        key.add("Dotted: to the dot that was aimed at.");
       }
     }
-    key.add("Frame: the box was read as ticked.");
+    if (read(layout, reading, Field.Choice.class) > 0) {
+      key.add("Frame: this box was read as ticked.");
+    }
     if (reading.reasons().stream().anyMatch(reason -> reason.place().isPresent())) {
-      key.add("Dashed circle with a number: please look, see above.");
+      key.add("Dashed, with a number: please look.");
     }
     return key;
   }

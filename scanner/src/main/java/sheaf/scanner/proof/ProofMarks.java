@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import sheaf.core.layout.AimDot;
 import sheaf.core.layout.Field;
+import sheaf.core.layout.Ink;
 import sheaf.core.layout.Layout;
+import sheaf.core.page.MmRect;
 import sheaf.core.reading.FieldReading;
 import sheaf.core.reading.Head;
 import sheaf.core.reading.Hole;
@@ -18,7 +21,7 @@ import sheaf.scanner.proof.ProofMark.Style;
 final class ProofMarks {
 
   /** Room left around a printed box, in millimetres. */
-  private static final double AROUND_BOX = 0.9;
+  private static final double AROUND_BOX = 0.5;
 
   private final Layout layout;
   private final List<ProofMark> marks = new ArrayList<>();
@@ -38,13 +41,34 @@ final class ProofMarks {
     return proof.marks;
   }
 
+  /** Where words and numbers would cover what a person must see: print and boxes. */
+  static List<MmRect> keptFree(Layout layout) {
+    Stream<MmRect> boxes =
+        layout.fields().stream()
+            .flatMap(
+                field ->
+                    field instanceof Field.Choice choice
+                        ? choice.options().stream().map(Field.Option::box)
+                        : ((Field.Number) field).digits().stream().map(Field.Digit::box));
+    Stream<MmRect> words =
+        layout.ink().stream()
+            .filter(Ink.Label.class::isInstance)
+            .map(ink -> ((Ink.Label) ink).rect());
+    return Stream.concat(boxes, words).toList();
+  }
+
   private void add(ProofMark mark) {
     marks.add(mark);
   }
 
   private void field(Field field, PageReading reading) {
     if (field instanceof Field.Choice choice) {
-      String answer = reading.field(field.key()).map(FieldReading::text).orElse("");
+      String answer =
+          reading
+              .field(field.key())
+              .filter(said -> said.state() == FieldReading.State.READ)
+              .map(FieldReading::text)
+              .orElse("");
       choice.options().stream()
           .filter(option -> option.value().equals(answer))
           .forEach(option -> add(new ProofMark.Frame(option.box().grow(AROUND_BOX))));

@@ -38,8 +38,9 @@ public final class ProofPicture {
     ProofLegend legend = ProofLegend.of(layout, reading);
     try (Mats mats = new Mats()) {
       Mat drawn = mats.own(small(sheet));
-      new ProofCanvas(drawn, WIDTH / layout.page().width())
-          .draw(ProofMarks.of(layout, reading, slits, legend));
+      ProofCanvas canvas = new ProofCanvas(drawn, WIDTH / layout.page().width());
+      ProofMarks.keptFree(layout).forEach(canvas::keepFree);
+      canvas.draw(ProofMarks.of(layout, reading, slits, legend));
       Mat whole = mats.mat();
       Core.vconcat(List.of(mats.own(above(legend)), drawn, mats.own(below(legend))), whole);
       MatOfByte jpeg = mats.own(new MatOfByte());
@@ -57,7 +58,7 @@ public final class ProofPicture {
 
   private static Mat below(ProofLegend legend) {
     ProofBand band = new ProofBand();
-    legend.entries().forEach(band::list);
+    legend.entries().forEach(entry -> band.list(entry).gap());
     legend.key().forEach(line -> band.say(ProofText.SENTENCE, line));
     return band.draw();
   }

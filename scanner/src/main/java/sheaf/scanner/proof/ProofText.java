@@ -19,7 +19,9 @@ enum ProofText {
   /** Sentences. */
   SENTENCE(1.1, 2),
   /** A word on the sheet. */
-  WORD(1.0, 2);
+  WORD(1.0, 2),
+  /** Half a line without words. */
+  GAP(0.5, 1);
 
   /** Radius of a doubt's number in pixels. */
   static final int BADGE = 21;
