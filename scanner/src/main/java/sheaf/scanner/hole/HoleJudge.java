@@ -102,7 +102,7 @@ final class HoleJudge {
   }
 
   private void maybe(FoundHole hole) {
-    doubt(ReasonCode.HOLE_UNSURE, "Is this a hole?", place(hole));
+    doubt(ReasonCode.HOLE_UNSURE, "Is this an arrow's hole?", place(hole));
   }
 
   private void add(FoundHole found, Head shape) {

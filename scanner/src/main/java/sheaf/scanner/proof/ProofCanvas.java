@@ -33,23 +33,38 @@ final class ProofCanvas {
   /** Radius of the circle around a doubt, in millimetres. */
   private static final double AROUND_DOUBT = 6.5;
 
+  /** How far off, in pixels, is as bad as covering a pixel of what is drawn or written. */
+  private static final double COVERING = 0.5;
+
+  /** The same for a printed label, most of which may be empty. */
+  private static final double COVERING_LABEL = 0.02;
+
   /** A word farther than this from what it names, in pixels, is tied to it by a line. */
   private static final double NEAR = 34;
 
   private final Mat canvas;
   private final double pixelsPerMm;
   private final List<Rect> taken = new ArrayList<>();
+  private final List<Rect> printed = new ArrayList<>();
 
   ProofCanvas(Mat canvas, double pixelsPerMm) {
     this.canvas = canvas;
     this.pixelsPerMm = pixelsPerMm;
   }
 
-  /** Keeps words and numbers off what is printed or written there. */
-  void keepFree(MmRect place) {
-    Point from = at(new MmPoint(place.x(), place.y()));
-    Point to = at(new MmPoint(place.right(), place.bottom()));
-    taken.add(new Rect(from, to));
+  /** Keeps words and numbers off a box that is filled in by hand. */
+  void keepOff(MmRect box) {
+    taken.add(pixels(box));
+  }
+
+  /** Keeps words and numbers off printed words where there is room elsewhere. */
+  void ratherKeepOff(MmRect words) {
+    printed.add(pixels(words));
+  }
+
+  private Rect pixels(MmRect rect) {
+    return new Rect(
+        at(new MmPoint(rect.x(), rect.y())), at(new MmPoint(rect.right(), rect.bottom())));
   }
 
   /** Draws them in order; words and numbers come last, where room is left. */
@@ -173,7 +188,7 @@ final class ProofCanvas {
                 what,
                 Math.cos(angle) * (clear + farther + size.width / 2),
                 Math.sin(angle) * (clear + farther + size.height / 2));
-        double cost = farther + 0.5 * covered(box(middle, size));
+        double cost = farther + cost(box(middle, size));
         if (cost < least) {
           least = cost;
           best = middle;
@@ -183,13 +198,12 @@ final class ProofCanvas {
     return best;
   }
 
-  /** Pixels of a box that are taken already or beyond the edge. */
-  private double covered(Rect box) {
-    double covered = box.area() - overlap(box, new Rect(0, 0, canvas.cols(), canvas.rows()));
-    for (Rect other : taken) {
-      covered += overlap(box, other);
-    }
-    return covered;
+  /** What it costs to cover a box, the part of it beyond the edge included. */
+  private double cost(Rect box) {
+    double beyond = box.area() - overlap(box, new Rect(0, 0, canvas.cols(), canvas.rows()));
+    double covered = taken.stream().mapToDouble(other -> overlap(box, other)).sum();
+    double labels = printed.stream().mapToDouble(other -> overlap(box, other)).sum();
+    return COVERING * (beyond + covered) + COVERING_LABEL * labels;
   }
 
   private static double overlap(Rect a, Rect b) {

@@ -95,8 +95,14 @@ record ProofLegend(
     if (layout.target().isPresent()) {
       found.add(holes(reading.holes()));
     }
-    found.add(counted(read(layout, reading, Field.Choice.class), "ticked box", "ticked boxes"));
-    found.add(counted(read(layout, reading, Field.Number.class), "number", "numbers"));
+    long ticks = read(layout, reading, Field.Choice.class);
+    long numbers = read(layout, reading, Field.Number.class);
+    if (ticks > 0 || numbers == 0) {
+      found.add(counted(ticks, "ticked box", "ticked boxes"));
+    }
+    if (numbers > 0) {
+      found.add(counted(numbers, "number", "numbers"));
+    }
     heading.add("Found: " + String.join(", ", found));
     return heading;
   }

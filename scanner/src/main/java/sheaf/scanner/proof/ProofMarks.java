@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import sheaf.core.layout.AimDot;
 import sheaf.core.layout.Field;
 import sheaf.core.layout.Ink;
@@ -41,20 +40,23 @@ final class ProofMarks {
     return proof.marks;
   }
 
-  /** Where words and numbers would cover what a person must see: print and boxes. */
-  static List<MmRect> keptFree(Layout layout) {
-    Stream<MmRect> boxes =
-        layout.fields().stream()
-            .flatMap(
-                field ->
-                    field instanceof Field.Choice choice
-                        ? choice.options().stream().map(Field.Option::box)
-                        : ((Field.Number) field).digits().stream().map(Field.Digit::box));
-    Stream<MmRect> words =
-        layout.ink().stream()
-            .filter(Ink.Label.class::isInstance)
-            .map(ink -> ((Ink.Label) ink).rect());
-    return Stream.concat(boxes, words).toList();
+  /** Where a word or number would cover what a person must see. */
+  static List<MmRect> boxes(Layout layout) {
+    return layout.fields().stream()
+        .flatMap(
+            field ->
+                field instanceof Field.Choice choice
+                    ? choice.options().stream().map(Field.Option::box)
+                    : ((Field.Number) field).digits().stream().map(Field.Digit::box))
+        .toList();
+  }
+
+  /** Where words are printed. */
+  static List<MmRect> labels(Layout layout) {
+    return layout.ink().stream()
+        .filter(Ink.Label.class::isInstance)
+        .map(ink -> ((Ink.Label) ink).rect())
+        .toList();
   }
 
   private void add(ProofMark mark) {

@@ -39,7 +39,8 @@ public final class ProofPicture {
     try (Mats mats = new Mats()) {
       Mat drawn = mats.own(small(sheet));
       ProofCanvas canvas = new ProofCanvas(drawn, WIDTH / layout.page().width());
-      ProofMarks.keptFree(layout).forEach(canvas::keepFree);
+      ProofMarks.boxes(layout).forEach(canvas::keepOff);
+      ProofMarks.labels(layout).forEach(canvas::ratherKeepOff);
       canvas.draw(ProofMarks.of(layout, reading, slits, legend));
       Mat whole = mats.mat();
       Core.vconcat(List.of(mats.own(above(legend)), drawn, mats.own(below(legend))), whole);
