@@ -60,8 +60,16 @@ class DestroyedMarksTest {
 
   @ParameterizedTest(name = "{0}: mark {1}")
   @MethodSource("oneMark")
-  void withoutOneMarkAShotSheetIsReadRightly(Harm harm, int mark) {
-    Readings.assertRight(read(PAIR, harm, marks(PAIR, mark)), PAIR.truth());
+  void withoutOneMarkACardIsReadRightly(Harm harm, int mark) {
+    Readings.assertRight(read(CARD, harm, marks(CARD, mark)), CARD.truth());
+  }
+
+  @ParameterizedTest
+  @EnumSource(Harm.class)
+  void withoutTwoMarksAShotSheetIsReadRightly(Harm harm) {
+    int one = harm.ordinal();
+
+    Readings.assertRight(read(PAIR, harm, marks(PAIR, one, one + 4)), PAIR.truth());
   }
 
   @ParameterizedTest(name = "{0}: mark {1}; {2}: mark {3}")

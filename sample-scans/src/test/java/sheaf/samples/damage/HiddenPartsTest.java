@@ -4,6 +4,7 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
+import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Tag;
@@ -23,7 +24,7 @@ class HiddenPartsTest {
     Color.WHITE, new Color(246, 244, 238), Color.BLACK, Color.GRAY, Harm.BEHIND
   };
 
-  @Property(tries = 24, seed = "7", edgeCases = net.jqwik.api.EdgeCasesMode.NONE)
+  @Property(tries = 16, seed = "7", edgeCases = EdgeCasesMode.NONE)
   void whatIsHiddenIsNeverTakenForBlankOrTicked(
       @ForAll boolean card,
       @ForAll @IntRange(min = 0, max = 4) int cover,

@@ -139,8 +139,8 @@ final class ProofCanvas {
 
   private void dashedCircle(Point centre, int radius, Scalar colour, int width) {
     Size axes = new Size(radius, radius);
-    for (int from = 0; from < 360; from += 30) {
-      Imgproc.ellipse(canvas, centre, axes, 0, from, from + 18.0, colour, width, smooth());
+    for (int from = 0; from < 360; from += 36) {
+      Imgproc.ellipse(canvas, centre, axes, 0, from, from + 17.0, colour, width, smooth());
     }
   }
 

@@ -51,7 +51,8 @@ public final class ProofPicture {
     }
   }
 
-  private static Mat above(ProofLegend legend) {
+  /** The words above the sheet; the caller releases it. */
+  static Mat above(ProofLegend legend) {
     ProofBand band = new ProofBand().say(ProofText.HEADING, legend.ending());
     legend.heading().forEach(line -> band.say(ProofText.SENTENCE, line));
     return band.draw();
