@@ -1,5 +1,6 @@
 package sheaf.scanner.sheet;
 
+import java.lang.ref.Reference;
 import java.util.ArrayList;
 import java.util.List;
 import org.opencv.core.Mat;
@@ -65,7 +66,10 @@ final class MarkFinder {
       }
       List<Mat> corners = new ArrayList<>();
       Mat ids = mats.mat();
-      detector().detectMarkers(small, corners, ids);
+      ArucoDetector detector = detector();
+      detector.detectMarkers(small, corners, ids);
+      // Native code works on it for long; its finalizer must not free it meanwhile.
+      Reference.reachabilityFence(detector);
       corners.forEach(mats::own);
       List<SeenMark> seen = new ArrayList<>();
       for (int i = 0; i < corners.size(); i++) {
