@@ -1,5 +1,6 @@
 package sheaf.samples;
 
+import java.util.List;
 import java.util.SplittableRandom;
 import sheaf.samples.scan.FlatbedScan;
 import sheaf.samples.scan.PhonePhoto;
@@ -15,13 +16,26 @@ import sheaf.samples.tear.TearSceneMix;
  */
 public final class TearMix {
 
+  private static final List<Behind> BEHIND =
+      List.of(
+          Behind.BACKING,
+          Behind.BACKING,
+          Behind.BACKING,
+          Behind.BLACK,
+          Behind.BLACK,
+          Behind.BLACK,
+          Behind.WHITE,
+          Behind.WHITE,
+          Behind.WHITE,
+          Behind.GREY);
+
   private TearMix() {}
 
   /** Makes the flatbed scan of a seed. */
   public static Sample make(long seed) {
     SplittableRandom random = new SplittableRandom(seed);
-    TearScene scene = new TearSceneMix(random).scene(FlatbedMix.BEHIND);
-    FlatbedScan scanner = FlatbedMix.scanner(scene.sheet().scale(), random);
+    TearScene scene = new TearSceneMix(random).scene(BEHIND);
+    FlatbedScan scanner = FlatbedMix.scanner(FlatbedMix.USUAL_DPI, scene.sheet().scale(), random);
     boolean states = random.nextDouble() < 0.8;
     int quality = random.nextInt(60, 96);
     Scene.Ready ready = scene.make(scanner.dpi() > 300 ? FlatbedMix.FINE : FlatbedMix.COARSE);

@@ -75,42 +75,6 @@ final class TearJudge {
   }
 
   private static boolean isThere(FoundTear found) {
-    if (System.getProperty("dbg") != null && found.score() > 0)
-      System.out.printf(
-          java.util.Locale.ROOT,
-          "   z%d score %.0f len %.2f r %.1f P %.2f T %.2f star %d q %.1f other %.1f turned %.1f rims %.1f torn %.1f unex %.1f agreed %b second %.0f%n",
-          found.zone().number(),
-          found.score(),
-          found.length(),
-          found.radius(),
-          found.point().spread(),
-          found.tail().spread(),
-          found.star().vanes(),
-          found.star().quality(),
-          found.star().other(),
-          found.turned(),
-          found.rims(),
-          found.torn(),
-          found.unexplained().area(),
-          found.unexplained().second()); // DBG
-    if (System.getProperty("dbg") != null && found.score() > 0)
-      System.out.printf(
-          java.util.Locale.ROOT,
-          "   z%d score %.0f len %.2f r %.1f P %.2f T %.2f star %d q %.1f other %.1f turned %.1f rims %.1f torn %.1f unex %.1f agreed %b second %.0f%n",
-          found.zone().number(),
-          found.score(),
-          found.length(),
-          found.radius(),
-          found.point().spread(),
-          found.tail().spread(),
-          found.star().vanes(),
-          found.star().quality(),
-          found.star().other(),
-          found.turned(),
-          found.rims(),
-          found.torn(),
-          found.unexplained().area(),
-          found.unexplained().second()); // DBG
     boolean star = found.star().quality() >= STAR;
     return found.score() >= (star ? POSSIBLE : LIKELY);
   }
