@@ -41,7 +41,7 @@ final class TearSamples {
         List.of(
             shot(code, 1, new MmVector(6, 9), new MmVector(-24, -19)),
             shot(code, 2, new MmVector(5, -4), new MmVector(-20, -3)),
-            shot(code, 3, new MmVector(-4, 6), new MmVector(-8, -2)),
+            shot(code, 3, new MmVector(8, 10), new MmVector(-8, -2)),
             shot(code, 4, new MmVector(5, 3), new MmVector(0, 0)));
     return scan(code, Behind.BACKING, tears, ticks, 201, true, -0.7);
   }

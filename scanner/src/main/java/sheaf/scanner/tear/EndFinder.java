@@ -29,6 +29,12 @@ final class EndFinder {
   /** A slit in front of the backing is more of its colour than what lies beside it by this. */
   private static final double COLOURED_SLIT = 0.15;
 
+  /** Ends nearer than this, in millimetres, are one. */
+  private static final double SAME = 1;
+
+  /** Lines whose ends lie nearer than this, in millimetres, are one slit. */
+  private static final double ONE_SLIT = 2;
+
   /** A tail is moved to where its slits meet this often: slits are sought anew from there. */
   private static final int ROUNDS = 3;
 
@@ -51,7 +57,35 @@ final class EndFinder {
   FoundTear find(Zone zone, Capsule tear) {
     FoundTear one = refined(zone, tear);
     FoundTear other = refined(zone, fit.settled(tear.turned()));
-    return worth(one) >= worth(other) ? one.comparedWith(other) : other.comparedWith(one);
+    FoundTear better = worth(one) >= worth(other) ? one : other;
+    boolean same =
+        one.point().distanceTo(other.point()) < SAME && one.tail().distanceTo(other.tail()) < SAME;
+    return same ? better.agreed(ownStar(better)) : better;
+  }
+
+  /** Quality of the star at the point without the slits that belong to the tail. */
+  private double ownStar(FoundTear found) {
+    Capsule turned = found.capsule().turned();
+    List<Slit> own =
+        lines(hub(turned)).stream()
+            .filter(line -> found.star().slits().stream().noneMatch(s -> isOne(found, line, s)))
+            .toList();
+    return star(turned, own).quality();
+  }
+
+  /** Whether a line seen from the point ends where a slit of the tail does. */
+  private static boolean isOne(FoundTear found, Slit line, Slit slit) {
+    double right =
+        found.point().x()
+            + line.length() / MM * Math.cos(line.angle())
+            - found.tail().x()
+            - slit.length() / MM * Math.cos(slit.angle());
+    double down =
+        found.point().y()
+            + line.length() / MM * Math.sin(line.angle())
+            - found.tail().y()
+            - slit.length() / MM * Math.sin(slit.angle());
+    return Math.hypot(right, down) < ONE_SLIT;
   }
 
   private static double worth(FoundTear found) {
@@ -66,7 +100,7 @@ final class EndFinder {
     for (int round = 0; round < ROUNDS; round++) {
       shaft = new TearFit(without(map, best, star.slits()), kind);
       best = shaft.settled(best);
-      tail = lines(best).meeting(shaft.tail(best), star.slits());
+      tail = slitLines(best).meeting(shaft.tail(best), star.slits());
       best = shaft.pointSettled(at(best, tail));
       star = star(best);
     }
@@ -109,10 +143,21 @@ final class EndFinder {
   }
 
   private VaneStar star(Capsule tear) {
-    Circle hub = new Circle(tear.tailX() * MM - 0.5, tear.tailY() * MM - 0.5, tear.radius() * MM);
-    List<Slit> slits = new SlitTracer(layers(hub)).trace(hub, SHORTEST * MM);
+    return star(tear, lines(hub(tear)));
+  }
+
+  private static VaneStar star(Capsule tear, List<Slit> lines) {
     double way = Math.atan2(tear.pointY() - tear.tailY(), tear.pointX() - tear.tailX());
-    return VaneStar.of(slits, way, tear.length(), tear.radius());
+    return VaneStar.of(lines, way, tear.length(), tear.radius());
+  }
+
+  /** The lines that run outward from a hub. */
+  private List<Slit> lines(Circle hub) {
+    return new SlitTracer(layers(hub)).trace(hub, SHORTEST * MM);
+  }
+
+  private static Circle hub(Capsule tear) {
+    return new Circle(tear.tailX() * MM - 0.5, tear.tailY() * MM - 0.5, tear.radius() * MM);
   }
 
   private List<SlitTracer.Layer> layers(Circle hub) {
@@ -131,8 +176,8 @@ final class EndFinder {
     return kind == Seeds.Kind.FAINT ? Math.max(FAINT_SLIT, 3 * surface.noise()) : DARK_SLIT;
   }
 
-  private SlitLines lines(Capsule tear) {
-    Circle hub = new Circle(tear.tailX() * MM - 0.5, tear.tailY() * MM - 0.5, tear.radius() * MM);
+  private SlitLines slitLines(Capsule tear) {
+    Circle hub = hub(tear);
     return kind == Seeds.Kind.COLOURED
         ? new SlitLines(grid(surface.backing().orElseThrow(), hub), COLOURED_SLIT)
         : new SlitLines(grid(surface.darkness(), hub), toneContrast());

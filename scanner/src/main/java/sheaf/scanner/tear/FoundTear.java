@@ -40,9 +40,6 @@ record FoundTear(
   /** Paper is bent beside a slit so far on both sides together, in millimetres. */
   private static final double BESIDE_SLIT = 2;
 
-  /** Ends nearer than this, in millimetres, are one. */
-  private static final double SAME = 1;
-
   /** A zone with nothing in it. */
   static FoundTear nothing(Zone zone) {
     MmPoint centre = zone.rect().centre();
@@ -56,11 +53,14 @@ record FoundTear(
     return new FoundTear(zone, score, radius, point, tail, star, turned, rims, torn, agreed, other);
   }
 
-  /** The same after it was compared with what was found the other way round. */
-  FoundTear comparedWith(FoundTear other) {
-    boolean same = point.distanceTo(other.point) < SAME && tail.distanceTo(other.tail) < SAME;
+  /**
+   * The same after the other way round led here too.
+   *
+   * @param own quality of the star at the point without the tail's slits
+   */
+  FoundTear agreed(double own) {
     return new FoundTear(
-        zone, score, radius, point, tail, star, turned, rims, torn, same, unexplained);
+        zone, score, radius, point, tail, star, own, rims, torn, true, unexplained);
   }
 
   /** From end to end, in millimetres. */
