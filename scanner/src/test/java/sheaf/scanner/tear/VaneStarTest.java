@@ -52,7 +52,7 @@ class VaneStarTest {
 
   @Test
   void theShortTearsOfAPointAreNoStar() {
-    assertThat(star(slits(3, 0.3, RADIUS + 2), 3).quality()).isNegative();
+    assertThat(star(slits(3, 0.3, RADIUS + 2), 3).quality()).isNotPositive();
   }
 
   @Test
