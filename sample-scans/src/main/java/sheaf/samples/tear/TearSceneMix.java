@@ -41,6 +41,9 @@ public final class TearSceneMix {
   /** The usual distance of a shot from the aim, in millimetres in each direction. */
   private static final double SPREAD = 8;
 
+  /** Long tears fit only where they begin far from the aim, but not farther than this. */
+  private static final double WIDEST = 40;
+
   private static final double LONGEST = 60;
 
   /** The free room beside a strip's heading, from the zone's left edge and below it. */
@@ -126,7 +129,7 @@ public final class TearSceneMix {
       if (room.contains(point) && room.contains(tail)) {
         return new TearShot(zone.number(), point, tail, vanes);
       }
-      spread *= 1.02;
+      spread = Math.min(WIDEST, spread * 1.02);
     }
   }
 
