@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
-import org.opencv.core.Mat;
 import sheaf.core.layout.Layout;
 import sheaf.core.reading.Hole;
 import sheaf.core.reading.Reason;
@@ -16,11 +15,6 @@ import sheaf.scanner.sheet.FlatSheet;
 public final class HoleReader {
 
   private static final double MM = FlatSheet.PIXELS_PER_MM;
-
-  /** Shafts are 4 to 10.4 mm thick. */
-  private static final int LEAST_RADIUS = 20;
-
-  private static final int MOST_RADIUS = 52;
 
   /** At first it is gathered as for a shaft of this radius. */
   private static final double FIRST_RADIUS = 3.2 * MM;
@@ -46,8 +40,12 @@ public final class HoleReader {
   /** Pixels a millimetre (about 190 dpi) below which a hairline in front of white is lost. */
   private static final double SHOWS_HAIRLINES = 7.5;
 
+  /** With the shaft's own radius, an opening's middle hardly ever moves farther, in pixels. */
+  private static final int MOVE = 5;
+
   private final Surface surface;
   private final Seeds seeds;
+  private final Map<Seeds.Seed, RimViews> views = new HashMap<>();
 
   private HoleReader(Surface surface, Seeds seeds) {
     this.surface = surface;
@@ -77,8 +75,8 @@ public final class HoleReader {
     if (layout.target().isEmpty()) {
       return new Holes(List.of(), List.of());
     }
-    try (Surface surface = Surface.of(sheet, layout);
-        Seeds seeds = Seeds.find(surface, shot)) {
+    Surface surface = Surface.of(sheet, layout);
+    try (Seeds seeds = Seeds.find(surface, shot)) {
       HoleReader reader = new HoleReader(surface, seeds);
       return HoleJudge.judge(reader.circles(), layout, shot, reader.losesHairlines(sheet));
     }
@@ -112,12 +110,12 @@ public final class HoleReader {
     Map<Candidate, double[]> radii = new HashMap<>();
     for (Seeds.Seed seed : seeds.places()) {
       ShaftFit fit = fit(seed, FIRST_RADIUS);
-      double[] logs = fit.radii(LEAST_RADIUS, MOST_RADIUS);
-      Candidate candidate = candidate(fit, LEAST_RADIUS + ShaftFit.highest(logs));
+      double[] logs = fit.radii(RimViews.LEAST_RADIUS, RimViews.MOST_RADIUS);
+      Candidate candidate = candidate(fit, RimViews.LEAST_RADIUS + ShaftFit.highest(logs));
       candidates.add(candidate);
       radii.put(candidate, logs);
     }
-    double[] sum = new double[MOST_RADIUS - LEAST_RADIUS + 1];
+    double[] sum = new double[RimViews.MOST_RADIUS - RimViews.LEAST_RADIUS + 1];
     List<Candidate> likely =
         distinct(candidates).stream().filter(c -> c.evidence() >= HoleJudge.SURE).toList();
     for (Candidate candidate : likely) {
@@ -127,13 +125,24 @@ public final class HoleReader {
     }
     return likely.isEmpty()
         ? OptionalInt.empty()
-        : OptionalInt.of(LEAST_RADIUS + ShaftFit.highest(sum));
+        : OptionalInt.of(RimViews.LEAST_RADIUS + ShaftFit.highest(sum));
   }
 
   private ShaftFit fit(Seeds.Seed seed, double radius) {
     Opening opening = Opening.of(seeds, seed, radius);
     int reach = seeds.kind() == Seeds.Kind.FAINT ? FAINT_REACH : REACH;
-    return ShaftFit.around(surface, seeds.kind(), opening, reach);
+    return new ShaftFit(views(seed, opening, reach + ShaftFit.BEYOND), opening, reach);
+  }
+
+  /** What was seen around this place before, unless the opening's middle moved out of it. */
+  private RimViews views(Seeds.Seed seed, Opening opening, int reach) {
+    RimViews before = views.get(seed);
+    if (before != null && before.reach(opening.x(), opening.y(), reach)) {
+      return before;
+    }
+    RimViews fresh = RimViews.around(surface, seeds.kind(), opening.x(), opening.y(), reach + MOVE);
+    views.put(seed, fresh);
+    return fresh;
   }
 
   private static Candidate candidate(ShaftFit fit, int radius) {
@@ -174,20 +183,20 @@ public final class HoleReader {
   }
 
   private List<SlitTracer.Layer> layers(Circle circle) {
-    double faint = Math.max(FAINT_SLIT, 3 * surface.noise());
+    Square around = Square.around(circle.x(), circle.y(), SlitTracer.REACH + 2 * MM);
     SlitTracer.Layer tone =
         new SlitTracer.Layer(
-            grid(surface.darkness(), circle),
-            grid(surface.hidden(), circle),
-            seeds.kind() == Seeds.Kind.FAINT ? faint : DARK_SLIT);
+            new Grid(around, surface.darkness(around)),
+            Grid.of(around, surface.hidden(around)),
+            slitContrast());
     if (seeds.kind() != Seeds.Kind.COLOURED) {
       return List.of(tone);
     }
-    Grid backing = grid(surface.backing().orElseThrow(), circle);
+    Grid backing = new Grid(around, surface.backing(around));
     return List.of(tone, new SlitTracer.Layer(backing, Grid.zero(), COLOURED_SLIT));
   }
 
-  private static Grid grid(Mat map, Circle circle) {
-    return Grid.around(map, circle.x(), circle.y(), SlitTracer.REACH + 2 * MM);
+  private double slitContrast() {
+    return seeds.kind() == Seeds.Kind.FAINT ? Math.max(FAINT_SLIT, 3 * surface.noise()) : DARK_SLIT;
   }
 }

@@ -77,16 +77,32 @@ final class RimFeatures {
       way = new double[] {each[COUNT - 3], each[COUNT - 2], each[COUNT - 1]};
     }
 
-    double of(RimProfile rim, int radius, double off) {
-      double sum = 0;
+    /** The sum for each radius in a range, without what the way off the middle adds. */
+    float[] each(RimProfile rim, int least, int most) {
+      float[] sums = new float[most - least + 1];
+      float[] shares = new float[sums.length + weights[0].length];
       for (RimProfile.Sign sign : SIGNS) {
+        for (int i = 0; i < shares.length; i++) {
+          shares[i] = rim.share(sign, least + BORDERS[0] + i);
+        }
         float[] each = weights[sign.ordinal()];
         for (int i = 0; i < each.length; i++) {
-          sum += each[i] * rim.share(sign, radius + BORDERS[0] + i);
+          addShifted(sums, each[i], shares, i);
         }
       }
-      float[] off3 = way(off);
-      return sum + way[0] * off3[0] + way[1] * off3[1] + way[2] * off3[2];
+      return sums;
+    }
+
+    /** Radii side by side, so that the compiler takes several at once. */
+    private static void addShifted(float[] sums, float weight, float[] shares, int shift) {
+      for (int i = 0; i < sums.length; i++) {
+        sums[i] += weight * shares[shift + i];
+      }
+    }
+
+    /** What being off the opening's middle by a share of the diameter adds. */
+    double off(double off) {
+      return way[0] * off + way[1] * off * off + way[2] * Math.min(off, FAR_OFF);
     }
   }
 

@@ -1,7 +1,5 @@
 package sheaf.scanner.hole;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;
@@ -87,27 +85,24 @@ record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoClo
   /** Looks for the most telling kind of opening first, and settles what print means for it. */
   static Seeds find(Surface surface, ArrowsShot shot) {
     try (Mats mats = new Mats()) {
-      if (surface.backing().isPresent()) {
+      if (surface.isColour()) {
         // No print has the backing's colour, so print hides nothing; beside the page it is seen
         // too.
-        Mat backing = reduced(surface.backing().get(), mats);
+        Mat backing = mats.own(surface.halfBacking());
         Seeds coloured = wide(Kind.COLOURED, backing, page(backing.size(), mats), 1, mats);
         if (!coloured.places().isEmpty()) {
           return coloured;
         }
         coloured.close();
       }
-      Mat hidden = mats.mat();
-      Core.bitwise_or(surface.covered(), surface.solid(), hidden);
-      Mat darkness = reduced(surface.darkness(), mats);
-      Mat free = free(reduced(hidden, mats), mats);
+      Mat darkness = mats.own(surface.halfDarkness());
       // A scribble may have a wide spot or two; holes are as many as the arrows.
       int least = Math.max(1, shot.all().orElse(1) / 2);
       Seeds dark =
           wide(
               Kind.DARK,
               ramp(darkness, Closeup.DARK_FROM, Closeup.DARK_FULL, mats),
-              free,
+              free(surface, KnownInk.COVERED | KnownInk.SOLID, mats),
               least,
               mats);
       if (!dark.places().isEmpty()) {
@@ -115,17 +110,17 @@ record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoClo
         return dark;
       }
       dark.close();
-      return faint(surface, mats);
+      return faint(surface, darkness, mats);
     }
   }
 
-  private static Seeds faint(Surface surface, Mats mats) {
-    surface.hideWriting();
-    surface.subtractPrint();
-    Mat free = free(reduced(surface.hidden(), mats), mats);
+  private static Seeds faint(Surface surface, Mat darkness, Mats mats) {
+    Mat free = free(surface, KnownInk.HIDDEN, mats);
+    surface.hideWriting(darkness, free);
+    surface.subtractPrint(darkness);
     // Shading is everywhere near print and paper edges, so it is sought on the target alone.
-    Core.multiply(free, target(free, surface.target(), mats), free);
-    return disturbed(reduced(surface.darkness(), mats), free, surface.noise(), mats);
+    Core.multiply(free, target(free, surface.sought(), mats), free);
+    return disturbed(darkness, free, surface.noise(), mats);
   }
 
   /** 1 on the page but for its outermost edge. */
@@ -148,13 +143,6 @@ record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoClo
             target.height / REDUCTION);
     Imgproc.rectangle(inside, small, new Scalar(1), -1);
     return inside;
-  }
-
-  private static Mat reduced(Mat map, Mats mats) {
-    Mat small = mats.mat();
-    double scale = 1.0 / REDUCTION;
-    Imgproc.resize(map, small, new Size(), scale, scale, Imgproc.INTER_AREA);
-    return small;
   }
 
   /** Openings too wide for a tear, a slit or a pen stroke. */
@@ -212,12 +200,10 @@ record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoClo
     return shade;
   }
 
-  /** 1 where nothing is hidden, else 0. */
-  private static Mat free(Mat hidden, Mats mats) {
-    Mat bytes = mats.mat();
-    Core.compare(hidden, new Scalar(0), bytes, Core.CMP_EQ);
+  /** 1 where print has none of some marks, else 0. */
+  private static Mat free(Surface surface, int marks, Mats mats) {
     Mat free = mats.mat();
-    bytes.convertTo(free, CvType.CV_32F, 1.0 / 255);
+    mats.own(surface.free(marks)).convertTo(free, CvType.CV_32F, 1.0 / 255);
     return free;
   }
 
@@ -237,14 +223,7 @@ record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoClo
     Mat room = gather(free, radius, mats);
     Core.max(room, new Scalar(LEAST_FREE), room);
     Core.divide(gathered, room, gathered);
-    Mat highest = mats.mat();
-    Imgproc.dilate(gathered, highest, disc(radius, mats));
-    Mat top = mats.mat();
-    Core.compare(gathered, highest, top, Core.CMP_GE);
-    Mat strong = mats.mat();
-    Core.compare(gathered, new Scalar(least), strong, Core.CMP_GE);
-    Core.bitwise_and(top, strong, top);
-    return seeds(top, gathered, mats);
+    return Peaks.of(gathered, least, disc(radius, mats));
   }
 
   /** A box average counts everything within its reach alike, the rim as much as the middle. */
@@ -258,23 +237,6 @@ record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoClo
   private static Mat disc(double diameter, Mats mats) {
     int size = pixels(diameter) | 1;
     return mats.own(Imgproc.getStructuringElement(Imgproc.MORPH_ELLIPSE, new Size(size, size)));
-  }
-
-  private static List<Seed> seeds(Mat top, Mat gathered, Mats mats) {
-    Mat labels = mats.mat();
-    Mat stats = mats.mat();
-    Mat centres = mats.mat();
-    int count = Imgproc.connectedComponentsWithStats(top, labels, stats, centres);
-    List<Seed> seeds = new ArrayList<>();
-    for (int i = 1; i < count; i++) {
-      double x = centres.get(i, 0)[0];
-      double y = centres.get(i, 1)[0];
-      double strength = gathered.get((int) y, (int) x)[0];
-      // Back to the middle of the block of pixels that was averaged.
-      seeds.add(new Seed((x + 0.5) * REDUCTION - 0.5, (y + 0.5) * REDUCTION - 0.5, strength));
-    }
-    seeds.sort(Comparator.comparingDouble(Seed::strength).reversed());
-    return List.copyOf(seeds);
   }
 
   private static int pixels(double mm) {

@@ -2,7 +2,6 @@ package sheaf.scanner.hole;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * Where a shaft's axis lies, as the rim around an opening tells: every place near its middle is
@@ -18,8 +17,10 @@ final class ShaftFit {
   /** The fine grid reaches so far from its middle, in pixels, a multiple of {@link #FINE}. */
   private static final int FINE_REACH = 10;
 
-  private final Closeup closeup;
-  private final RimOdds odds;
+  /** Places tried may lie so much farther from an opening's middle than the axis, in pixels. */
+  static final int BEYOND = FINE_REACH + COARSE / 2 + 1;
+
+  private final RimViews views;
   private final Opening middle;
   private final List<Look> coarse;
 
@@ -27,8 +28,10 @@ final class ShaftFit {
    * A rim seen from a centre.
    *
    * @param area that this centre stands for, in square pixels
+   * @param way from the opening's middle, in pixels
+   * @param where log of how likely the axis is here for each radius, but for the way
    */
-  private record Look(int x, int y, int area, RimProfile rim) {}
+  private record Look(int x, int y, int area, double way, float[] where) {}
 
   /**
    * Where the axis is.
@@ -40,13 +43,18 @@ final class ShaftFit {
    */
   record Axis(double x, double y, double spread, double odds) {}
 
-  private ShaftFit(Closeup closeup, RimOdds odds, Opening middle, int reach) {
-    this.closeup = closeup;
-    this.odds = odds;
+  /**
+   * Looks around an opening.
+   *
+   * @param views that reach {@link #BEYOND} farther than the axis may lie
+   * @param reach how far from the opening's middle the axis may lie, in pixels
+   */
+  ShaftFit(RimViews views, Opening middle, int reach) {
+    this.views = views;
     this.middle = middle;
     this.coarse = new ArrayList<>();
-    int x = (int) Math.round(middle.x());
-    int y = (int) Math.round(middle.y());
+    int x = onGrid(middle.x(), views.x());
+    int y = onGrid(middle.y(), views.y());
     for (int dy = -reach; dy <= reach; dy += COARSE) {
       for (int dx = -reach; dx <= reach; dx += COARSE) {
         coarse.add(look(x + dx, y + dy, COARSE * COARSE));
@@ -54,34 +62,20 @@ final class ShaftFit {
     }
   }
 
-  /**
-   * Looks around an opening.
-   *
-   * @param reach how far from its middle the axis may lie, in pixels
-   */
-  static ShaftFit around(Surface surface, Seeds.Kind kind, Opening opening, int reach) {
-    double needed = reach + FINE_REACH + RimProfile.LAST + RimProfile.MARGIN;
-    Closeup closeup = Closeup.of(surface, kind, opening.x(), opening.y(), needed);
-    return new ShaftFit(closeup, RimOdds.of(kind), opening, reach);
+  /** One grid serves all openings here, so that a second search finds the views of the first. */
+  private static int onGrid(double place, int origin) {
+    return origin + COARSE * (int) Math.round((place - origin) / COARSE);
   }
 
   private Look look(int x, int y, int area) {
-    return new Look(x, y, area, RimProfile.around(closeup, x, y));
+    double dx = x - middle.x();
+    double dy = y - middle.y();
+    return new Look(x, y, area, Math.sqrt(dx * dx + dy * dy), views.where(x, y));
   }
 
   /** The coarse grid with a fine one around the likeliest place for radii in a range. */
   private List<Look> around(int least, int most) {
-    Look best = coarse.get(0);
-    double highest = Double.NEGATIVE_INFINITY;
-    for (Look look : coarse) {
-      for (int radius = least; radius <= most; radius++) {
-        double likelihood = likelihood(look, radius);
-        if (likelihood > highest) {
-          highest = likelihood;
-          best = look;
-        }
-      }
-    }
+    Look best = likeliest(least, most);
     List<Look> looks = new ArrayList<>();
     for (Look look : coarse) {
       if (Math.max(Math.abs(look.x - best.x), Math.abs(look.y - best.y)) > FINE_REACH) {
@@ -96,12 +90,27 @@ final class ShaftFit {
     return looks;
   }
 
-  private double likelihood(Look look, int radius) {
-    return odds.where(look.rim, radius, off(look, radius));
+  private Look likeliest(int least, int most) {
+    Look best = coarse.get(0);
+    double highest = Double.NEGATIVE_INFINITY;
+    for (Look look : coarse) {
+      for (int radius = least; radius <= most; radius++) {
+        double likelihood = likelihood(look, radius);
+        if (likelihood > highest) {
+          highest = likelihood;
+          best = look;
+        }
+      }
+    }
+    return best;
   }
 
-  private double off(Look look, int radius) {
-    return Math.hypot(look.x - middle.x(), look.y - middle.y()) / (2 * radius);
+  private double likelihood(Look look, int radius) {
+    return look.where[radius - RimViews.LEAST_RADIUS] + views.odds().off(off(look, radius));
+  }
+
+  private static double off(Look look, int radius) {
+    return look.way / (2 * radius);
   }
 
   /**
@@ -116,18 +125,21 @@ final class ShaftFit {
     for (int i = 0; i < logs.length; i++) {
       double[] likelihoods = likelihoods(looks, least + i);
       double highest = likelihoods[highest(likelihoods)];
-      logs[i] =
-          highest
-              + Math.log(
-                  IntStream.range(0, likelihoods.length)
-                      .mapToDouble(k -> looks.get(k).area * Math.exp(likelihoods[k] - highest))
-                      .sum());
+      double sum = 0;
+      for (int k = 0; k < likelihoods.length; k++) {
+        sum += looks.get(k).area * Math.exp(likelihoods[k] - highest);
+      }
+      logs[i] = highest + Math.log(sum);
     }
     return logs;
   }
 
   private double[] likelihoods(List<Look> looks, int radius) {
-    return looks.stream().mapToDouble(look -> likelihood(look, radius)).toArray();
+    double[] likelihoods = new double[looks.size()];
+    for (int i = 0; i < likelihoods.length; i++) {
+      likelihoods[i] = likelihood(looks.get(i), radius);
+    }
+    return likelihoods;
   }
 
   /** Index of the first of the highest values. */
@@ -169,6 +181,6 @@ final class ShaftFit {
         middle.x() + x,
         middle.y() + y,
         Math.sqrt(Math.max(0, variance) / 2),
-        odds.whether(best.rim, radius, off(best, radius), middle.share()));
+        views.odds().whether(views.rim(best.x, best.y), radius, off(best, radius), middle.share()));
   }
 }
