@@ -229,9 +229,11 @@ final class Surface {
     byte[] bytes = square.bytes(grey);
     float[] darkness = new float[square.pixels()];
     float[] tones = new float[side];
-    for (int y = square.firstRow(); y < square.endRow(grey.rows()); y++) {
+    int end = square.endColumn(grey.cols());
+    int last = square.endRow(grey.rows());
+    for (int y = square.firstRow(); y < last; y++) {
       tone.along(square.top() + y, square.left(), 1, tones);
-      for (int x = square.firstColumn(); x < square.endColumn(grey.cols()); x++) {
+      for (int x = square.firstColumn(); x < end; x++) {
         int i = y * side + x;
         darkness[i] = 1 - (bytes[i] & 0xFF) / tones[x];
       }
@@ -245,9 +247,11 @@ final class Surface {
     byte[] bytes = square.bytes(colour.orElseThrow());
     float[] backing = new float[square.pixels()];
     float[][] whites = new float[3][side];
-    for (int y = square.firstRow(); y < square.endRow(grey.rows()); y++) {
+    int end = square.endColumn(grey.cols());
+    int last = square.endRow(grey.rows());
+    for (int y = square.firstRow(); y < last; y++) {
       whites(square.top() + y, square.left(), 1, whites);
-      for (int x = square.firstColumn(); x < square.endColumn(grey.cols()); x++) {
+      for (int x = square.firstColumn(); x < end; x++) {
         int i = y * side + x;
         backing[i] =
             backing(
