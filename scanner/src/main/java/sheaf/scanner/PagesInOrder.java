@@ -2,13 +2,13 @@ package sheaf.scanner;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Future;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 import java.util.function.IntFunction;
 
@@ -56,18 +56,20 @@ final class PagesInOrder {
    */
   static void read(int count, IntFunction<ReadPage> read, Consumer<ReadPage> pages) {
     Deque<Future<ReadPage>> pending = new ArrayDeque<>();
+    AtomicBoolean wanted = new AtomicBoolean(true);
     try {
       int next = 0;
       while (next < count || !pending.isEmpty()) {
         while (next < count && pending.size() < AHEAD) {
           int page = next++;
-          pending.add(WORKERS.submit(() -> read.apply(page)));
+          pending.add(WORKERS.submit(() -> wanted.get() ? read.apply(page) : null));
         }
         pages.accept(result(pending.peek()));
         pending.remove();
       }
     } finally {
-      abandon(pending);
+      wanted.set(false);
+      waitFor(pending);
     }
   }
 
@@ -99,12 +101,11 @@ final class PagesInOrder {
   }
 
   /** Waits for pages in work, since they look at the file; those not begun are left out. */
-  private static void abandon(Deque<Future<ReadPage>> pending) {
-    pending.forEach(page -> page.cancel(false));
+  private static void waitFor(Deque<Future<ReadPage>> pending) {
     for (Future<ReadPage> page : pending) {
       try {
         page.get();
-      } catch (CancellationException | ExecutionException e) {
+      } catch (ExecutionException e) {
         // Nobody waits for this page any more, however it ended.
         continue;
       } catch (InterruptedException e) {

@@ -40,12 +40,16 @@ public final class HoleReader {
   /** Pixels a millimetre (about 190 dpi) below which a hairline in front of white is lost. */
   private static final double SHOWS_HAIRLINES = 7.5;
 
+  /** Log odds on a coarse grid below which a place is no hole: a finer look makes it a few more. */
+  private static final double HOPELESS = -6;
+
   /** With the shaft's own radius, an opening's middle hardly ever moves farther, in pixels. */
   private static final int MOVE = 5;
 
   private final Surface surface;
   private final Seeds seeds;
   private final Map<Seeds.Seed, RimViews> views = new HashMap<>();
+  private final List<Seeds.Seed> hopeful = new ArrayList<>();
 
   private HoleReader(Surface surface, Seeds seeds) {
     this.surface = surface;
@@ -94,7 +98,7 @@ public final class HoleReader {
     }
     int usual = radius.getAsInt();
     List<Candidate> candidates =
-        seeds.places().stream().map(seed -> candidate(fit(seed, usual), usual)).toList();
+        hopeful.stream().map(seed -> candidate(fit(seed, usual), usual)).toList();
     return distinct(candidates).stream()
         .filter(candidate -> candidate.evidence() >= HoleJudge.POSSIBLE)
         .map(this::found)
@@ -110,6 +114,10 @@ public final class HoleReader {
     Map<Candidate, double[]> radii = new HashMap<>();
     for (Seeds.Seed seed : seeds.places()) {
       ShaftFit fit = fit(seed, FIRST_RADIUS);
+      if (fit.roughOdds() < HOPELESS) {
+        continue;
+      }
+      hopeful.add(seed);
       double[] logs = fit.radii(RimViews.LEAST_RADIUS, RimViews.MOST_RADIUS);
       Candidate candidate = candidate(fit, RimViews.LEAST_RADIUS + ShaftFit.highest(logs));
       candidates.add(candidate);

@@ -82,9 +82,7 @@ final class RimFeatures {
       float[] sums = new float[most - least + 1];
       float[] shares = new float[sums.length + weights[0].length];
       for (RimProfile.Sign sign : SIGNS) {
-        for (int i = 0; i < shares.length; i++) {
-          shares[i] = rim.share(sign, least + BORDERS[0] + i);
-        }
+        rim.shares(sign, least + BORDERS[0], shares);
         float[] each = weights[sign.ordinal()];
         for (int i = 0; i < each.length; i++) {
           addShifted(sums, each[i], shares, i);

@@ -1,5 +1,7 @@
 package sheaf.scanner.hole;
 
+import java.util.Arrays;
+
 /**
  * What lies at each distance from a centre, averaged over all directions.
  *
@@ -84,6 +86,15 @@ final class RimProfile {
    */
   float share(Sign sign, int distance) {
     return shares[index(sign, Math.max(FIRST, Math.min(LAST, distance)))];
+  }
+
+  /** The shares of a sign at a distance and all that follow. */
+  void shares(Sign sign, int from, float[] shares) {
+    int before = Math.max(0, Math.min(shares.length, FIRST - from));
+    int until = Math.max(before, Math.min(shares.length, LAST + 1 - from));
+    Arrays.fill(shares, 0, before, share(sign, FIRST));
+    System.arraycopy(this.shares, index(sign, from + before), shares, before, until - before);
+    Arrays.fill(shares, until, shares.length, share(sign, LAST));
   }
 
   /** From a centre to the places at each distance, as steps in a square so many pixels a side. */

@@ -15,8 +15,9 @@ import sheaf.scanner.sheet.FlatSheet;
  * Places on a sheet where a hole may be.
  *
  * @param kind what the openings show
- * @param map how surely a place is open or disturbed, 0 to 1, reduced by {@link #REDUCTION}; 32-bit
- * @param free 1 where that can be told, 0 where print hides it, reduced alike; 32-bit
+ * @param map how surely a place is open or disturbed, reduced by {@link #REDUCTION}: 0 to 255 in
+ *     bytes, or 0 to 1 in 32 bits
+ * @param free full where that can be told, 0 where print hides it, reduced and stored alike
  * @param places strongest first, in pixels of the whole sheet
  */
 record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoCloseable {
@@ -89,7 +90,8 @@ record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoClo
         // No print has the backing's colour, so print hides nothing; beside the page it is seen
         // too.
         Mat backing = mats.own(surface.halfBacking());
-        Seeds coloured = wide(Kind.COLOURED, backing, page(backing.size(), mats), 1, mats);
+        Seeds coloured =
+            wide(Kind.COLOURED, bytes(backing, 0, 1, mats), page(backing.size(), mats), 1, mats);
         if (!coloured.places().isEmpty()) {
           return coloured;
         }
@@ -101,8 +103,8 @@ record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoClo
       Seeds dark =
           wide(
               Kind.DARK,
-              ramp(darkness, Closeup.DARK_FROM, Closeup.DARK_FULL, mats),
-              free(surface, KnownInk.COVERED | KnownInk.SOLID, mats),
+              bytes(darkness, Closeup.DARK_FROM, Closeup.DARK_FULL, mats),
+              mats.own(surface.free(KnownInk.COVERED | KnownInk.SOLID)),
               least,
               mats);
       if (!dark.places().isEmpty()) {
@@ -123,12 +125,12 @@ record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoClo
     return disturbed(darkness, free, surface.noise(), mats);
   }
 
-  /** 1 on the page but for its outermost edge. */
+  /** 255 on the page but for its outermost edge. */
   private static Mat page(Size size, Mats mats) {
-    Mat page = mats.own(Mat.zeros(size, CvType.CV_32F));
+    Mat page = mats.own(Mat.zeros(size, CvType.CV_8U));
     int edge = pixels(EDGE);
     Rect inside = new Rect(edge, edge, (int) size.width - 2 * edge, (int) size.height - 2 * edge);
-    Imgproc.rectangle(page, inside, new Scalar(1), -1);
+    Imgproc.rectangle(page, inside, new Scalar(255), -1);
     return page;
   }
 
@@ -147,19 +149,14 @@ record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoClo
 
   /** Openings too wide for a tear, a slit or a pen stroke. */
   private static Seeds wide(Kind kind, Mat open, Mat free, int least, Mats mats) {
-    Mat bytes = mats.mat();
-    open.convertTo(bytes, CvType.CV_8U, 255);
-    Mat freeBytes = mats.mat();
-    free.convertTo(freeBytes, CvType.CV_8U);
     // Print is taken out only afterwards: it would cut a hole that lies on it into narrow parts.
     Mat wide = mats.mat();
-    Imgproc.morphologyEx(bytes, wide, Imgproc.MORPH_OPEN, disc(SURELY_WIDE, mats));
-    Core.multiply(wide, freeBytes, wide);
+    Imgproc.morphologyEx(open, wide, Imgproc.MORPH_OPEN, disc(SURELY_WIDE, mats));
+    Core.bitwise_and(wide, free, wide);
     boolean none = spots(wide, mats) < least;
-    Imgproc.morphologyEx(bytes, wide, Imgproc.MORPH_OPEN, disc(NARROW, mats));
-    Core.multiply(wide, freeBytes, wide);
     Mat map = new Mat();
-    wide.convertTo(map, CvType.CV_32F, 1.0 / 255);
+    Imgproc.morphologyEx(open, map, Imgproc.MORPH_OPEN, disc(NARROW, mats));
+    Core.bitwise_and(map, free, map);
     List<Seed> places = none ? List.of() : peaks(map, free, GATHER, LEAST_OPEN, mats);
     return new Seeds(kind, map, free.clone(), places);
   }
@@ -207,6 +204,14 @@ record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoClo
     return free;
   }
 
+  /** 0 up to {@code from}, 255 beyond {@code full}, straight between. */
+  private static Mat bytes(Mat map, double from, double full, Mats mats) {
+    Mat bytes = mats.mat();
+    double gain = 255 / (full - from);
+    map.convertTo(bytes, CvType.CV_8U, gain, -from * gain);
+    return bytes;
+  }
+
   /** 0 up to {@code from}, 1 beyond {@code full}, straight between. */
   private static Mat ramp(Mat map, double from, double full, Mats mats) {
     Mat ramp = mats.mat();
@@ -221,7 +226,8 @@ record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoClo
   private static List<Seed> peaks(Mat open, Mat free, double radius, double least, Mats mats) {
     Mat gathered = gather(open, radius, mats);
     Mat room = gather(free, radius, mats);
-    Core.max(room, new Scalar(LEAST_FREE), room);
+    double full = free.depth() == CvType.CV_8U ? 255 : 1;
+    Core.max(room, new Scalar(LEAST_FREE * full), room);
     Core.divide(gathered, room, gathered);
     return Peaks.of(gathered, least, disc(radius, mats));
   }
@@ -230,7 +236,7 @@ record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoClo
   private static Mat gather(Mat map, double radius, Mats mats) {
     int size = pixels(2 * radius) | 1;
     Mat gathered = mats.mat();
-    Imgproc.blur(map, gathered, new Size(size, size));
+    Imgproc.boxFilter(map, gathered, CvType.CV_32F, new Size(size, size));
     return gathered;
   }
 

@@ -1,6 +1,9 @@
 package sheaf.scanner.hole;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Deque;
 import java.util.List;
 
 /**
@@ -16,6 +19,14 @@ final class ShaftFit {
 
   /** The fine grid reaches so far from its middle, in pixels, a multiple of {@link #FINE}. */
   private static final int FINE_REACH = 10;
+
+  private static final int FINE_SIDE = 2 * FINE_REACH / FINE + 1;
+
+  /** A place is not worth a look when its log likelihood is less than the highest by this. */
+  private static final double HOPELESS = 10;
+
+  /** The same of a radius: no other hole makes up for that. */
+  private static final double HOPELESS_RADIUS = 20;
 
   /** Places tried may lie so much farther from an opening's middle than the axis, in pixels. */
   static final int BEYOND = FINE_REACH + COARSE / 2 + 1;
@@ -77,17 +88,90 @@ final class ShaftFit {
   private List<Look> around(int least, int most) {
     Look best = likeliest(least, most);
     List<Look> looks = new ArrayList<>();
+    List<Look> near = new ArrayList<>();
     for (Look look : coarse) {
-      if (Math.max(Math.abs(look.x - best.x), Math.abs(look.y - best.y)) > FINE_REACH) {
-        looks.add(look);
-      }
+      boolean covered =
+          Math.max(Math.abs(look.x - best.x), Math.abs(look.y - best.y)) <= FINE_REACH;
+      (covered ? near : looks).add(look);
     }
-    for (int dy = -FINE_REACH; dy <= FINE_REACH; dy += FINE) {
-      for (int dx = -FINE_REACH; dx <= FINE_REACH; dx += FINE) {
-        looks.add(look(best.x + dx, best.y + dy, FINE * FINE));
-      }
-    }
+    looks.addAll(new FineGrid(best, least, most).spreadFrom(near));
     return looks;
+  }
+
+  /**
+   * A fine grid, of which only what is likely is looked at: it spreads out from the likely coarse
+   * places for as long as a place is likely for some radius.
+   */
+  private final class FineGrid {
+
+    private final Look middle;
+    private final int least;
+    private final double[] highest;
+    private final boolean[] known = new boolean[FINE_SIDE * FINE_SIDE];
+    private final Deque<Look> open = new ArrayDeque<>();
+    private final List<Look> looks = new ArrayList<>();
+
+    FineGrid(Look middle, int least, int most) {
+      this.middle = middle;
+      this.least = least;
+      this.highest = new double[most - least + 1];
+      Arrays.fill(highest, Double.NEGATIVE_INFINITY);
+    }
+
+    List<Look> spreadFrom(List<Look> near) {
+      near.forEach(this::raise);
+      near.stream().filter(this::isLikely).forEach(look -> add(column(look), row(look)));
+      while (!open.isEmpty()) {
+        Look look = open.remove();
+        if (isLikely(look)) {
+          for (int down = -1; down <= 1; down++) {
+            for (int right = -1; right <= 1; right++) {
+              add(column(look) + right, row(look) + down);
+            }
+          }
+        }
+      }
+      return looks;
+    }
+
+    private int column(Look look) {
+      return (look.x - middle.x) / FINE;
+    }
+
+    private int row(Look look) {
+      return (look.y - middle.y) / FINE;
+    }
+
+    private void raise(Look look) {
+      for (int i = 0; i < highest.length; i++) {
+        highest[i] = Math.max(highest[i], likelihood(look, least + i));
+      }
+    }
+
+    private boolean isLikely(Look look) {
+      double best = highest[highest(highest)];
+      for (int i = 0; i < highest.length; i++) {
+        if (highest[i] > best - HOPELESS_RADIUS
+            && likelihood(look, least + i) > highest[i] - HOPELESS) {
+          return true;
+        }
+      }
+      return false;
+    }
+
+    private void add(int column, int row) {
+      int half = FINE_SIDE / 2;
+      if (Math.abs(column) <= half && Math.abs(row) <= half) {
+        int index = (row + half) * FINE_SIDE + column + half;
+        if (!known[index]) {
+          known[index] = true;
+          Look look = look(middle.x + column * FINE, middle.y + row * FINE, FINE * FINE);
+          raise(look);
+          looks.add(look);
+          open.add(look);
+        }
+      }
+    }
   }
 
   private Look likeliest(int least, int most) {
@@ -153,6 +237,21 @@ final class ShaftFit {
     return highest;
   }
 
+  /** Log odds that this is a hole at all, as far as the coarse grid tells. */
+  double roughOdds() {
+    Look best = likeliest(RimViews.LEAST_RADIUS, RimViews.MOST_RADIUS);
+    double[] likelihoods = new double[best.where.length];
+    for (int i = 0; i < likelihoods.length; i++) {
+      likelihoods[i] = likelihood(best, RimViews.LEAST_RADIUS + i);
+    }
+    return whether(best, RimViews.LEAST_RADIUS + highest(likelihoods));
+  }
+
+  private double whether(Look look, int radius) {
+    RimProfile rim = views.rim(look.x, look.y);
+    return views.odds().whether(rim, radius, off(look, radius), middle.share());
+  }
+
   /** Where the axis is for a shaft of a radius. */
   Axis axis(int radius) {
     List<Look> looks = around(radius, radius);
@@ -181,6 +280,6 @@ final class ShaftFit {
         middle.x() + x,
         middle.y() + y,
         Math.sqrt(Math.max(0, variance) / 2),
-        views.odds().whether(views.rim(best.x, best.y), radius, off(best, radius), middle.share()));
+        whether(best, radius));
   }
 }

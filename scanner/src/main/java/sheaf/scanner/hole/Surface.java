@@ -142,9 +142,7 @@ final class Surface {
     for (int y = 0; y < rows; y++) {
       pairs.read(y);
       tone.along(2 * y + 0.5, 0.5, 2, tones);
-      for (int x = 0; x < columns; x++) {
-        values[x] = pairs.sum(x, 0);
-      }
+      pairs.sums(0, values);
       for (int x = 0; x < columns; x++) {
         values[x] = 1 - values[x] / (4 * tones[x]);
       }
@@ -164,16 +162,19 @@ final class Surface {
     Pairs pairs = new Pairs(colour.orElseThrow());
     float[] values = new float[columns];
     float[][] whites = new float[3][columns];
+    float[][] sums = new float[3][columns];
     for (int y = 0; y < rows; y++) {
       pairs.read(y);
       whites(2 * y + 0.5, 0.5, 2, whites);
+      for (int channel = 0; channel < sums.length; channel++) {
+        pairs.sums(channel, sums[channel]);
+        for (int x = 0; x < columns; x++) {
+          sums[channel][x] *= whites[channel][x];
+        }
+      }
       for (int x = 0; x < columns; x++) {
-        float blue = whites[0][x];
-        float green = whites[1][x];
-        float red = whites[2][x];
-        float mean =
-            magenta(pairs.sum(x, 0) * blue, pairs.sum(x, 1) * green, pairs.sum(x, 2) * red) / 4;
-        values[x] = mean < NO_BACKING ? 0 : pairs.backing(x, blue, green, red);
+        boolean none = magenta(sums[0][x], sums[1][x], sums[2][x]) < 4 * NO_BACKING;
+        values[x] = none ? 0 : pairs.backing(x, whites[0][x], whites[1][x], whites[2][x]);
       }
       half.put(y, 0, values);
     }
@@ -348,13 +349,18 @@ final class Surface {
       picture.get(Math.min(2 * pair + 1, picture.rows() - 1), 0, lower);
     }
 
-    int sum(int four, int channel) {
-      int left = 2 * four * channels + channel;
-      int right = Math.min(2 * four + 1, last) * channels + channel;
-      return (upper[left] & 0xFF)
-          + (upper[right] & 0xFF)
-          + (lower[left] & 0xFF)
-          + (lower[right] & 0xFF);
+    /** The sum of each four pixels; a last odd one counts twice. */
+    void sums(int channel, float[] sums) {
+      int whole = (last + 1) / 2;
+      for (int x = 0, i = channel; x < whole; x++, i += 2 * channels) {
+        int beside = i + channels;
+        sums[x] =
+            (upper[i] & 0xFF) + (upper[beside] & 0xFF) + (lower[i] & 0xFF) + (lower[beside] & 0xFF);
+      }
+      if (whole < sums.length) {
+        int i = last * channels + channel;
+        sums[whole] = 2 * ((upper[i] & 0xFF) + (lower[i] & 0xFF));
+      }
     }
 
     float backing(int four, float blue, float green, float red) {
