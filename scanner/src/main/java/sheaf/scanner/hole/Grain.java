@@ -9,8 +9,8 @@ final class Grain {
   /** A pixel is held against the mean of the square that reaches so far from it. */
   private static final int REACH = 2;
 
-  /** Every so many pixels are enough: a sheet has more than a hundred thousand of them then. */
-  private static final int PITCH = 5;
+  /** Every so many pixels are enough: a sheet has tens of thousands of them then. */
+  private static final int PITCH = 8;
 
   /** A ceiling keeps print and holes out of it. */
   private static final float MOST = 0.05f;
@@ -24,13 +24,14 @@ final class Grain {
   static double of(Mat grey, PaperTone tone, Rect part) {
     byte[][] rows = new byte[2 * REACH + 1][grey.cols()];
     float[] tones = new float[grey.cols()];
+    PaperTone.Rows toneRows = tone.rows(0, 1, tones.length);
     double sum = 0;
     int count = 0;
     for (int y = part.y + REACH; y < part.y + part.height - REACH; y += PITCH) {
       for (int i = 0; i < rows.length; i++) {
         grey.get(y + i - REACH, 0, rows[i]);
       }
-      tone.along(y, 0, 1, tones);
+      toneRows.at(y, tones);
       for (int x = part.x + REACH; x < part.x + part.width - REACH; x += PITCH) {
         sum += Math.min(MOST, offMean(rows, x) / tones[x]);
         count++;

@@ -62,28 +62,55 @@ final class PaperTone {
   }
 
   /**
-   * The tones along a row.
+   * The tones along rows that begin alike.
    *
-   * @param y of the row, in pixels of the sheet
-   * @param x of the first place
+   * @param x of the first place, in pixels of the sheet
    * @param step from place to place, in pixels
-   * @param row takes them
+   * @param count of the places
    */
-  void along(double y, double x, double step, float[] row) {
-    double down = Math.max(0, Math.min(rows - 1, (y + 0.5) / REDUCTION - 0.5));
-    int upper = Math.min((int) down, rows - 2);
-    float below = (float) (down - upper);
-    float[] line = new float[columns];
-    for (int i = 0; i < columns; i++) {
-      float above = tones[upper * columns + i];
-      line[i] = above + below * (tones[(upper + 1) * columns + i] - above);
+  Rows rows(double x, double step, int count) {
+    return new Rows(x, step, count);
+  }
+
+  /** Interpolates along one row after another. */
+  final class Rows {
+
+    private final int[] before;
+    private final float[] within;
+    private final float[] line = new float[columns];
+
+    private Rows(double x, double step, int count) {
+      before = new int[count];
+      within = new float[count];
+      for (int i = 0; i < count; i++) {
+        double at = place(x + i * step, columns);
+        before[i] = Math.min((int) at, columns - 2);
+        within[i] = (float) (at - before[i]);
+      }
     }
-    float across = (float) ((x + 0.5) / REDUCTION - 0.5);
-    float each = (float) (step / REDUCTION);
-    for (int i = 0; i < row.length; i++) {
-      float at = Math.max(0, Math.min(columns - 1, across + i * each));
-      int before = Math.min((int) at, columns - 2);
-      row[i] = line[before] + (at - before) * (line[before + 1] - line[before]);
+
+    /**
+     * The tones along one row.
+     *
+     * @param y of the row, in pixels of the sheet
+     * @param row takes them
+     */
+    void at(double y, float[] row) {
+      double down = place(y, rows);
+      int upper = Math.min((int) down, rows - 2);
+      float below = (float) (down - upper);
+      for (int i = 0; i < columns; i++) {
+        float above = tones[upper * columns + i];
+        line[i] = above + below * (tones[(upper + 1) * columns + i] - above);
+      }
+      for (int i = 0; i < before.length; i++) {
+        float left = line[before[i]];
+        row[i] = left + within[i] * (line[before[i] + 1] - left);
+      }
     }
+  }
+
+  private static double place(double pixel, int known) {
+    return Math.max(0, Math.min(known - 1, (pixel + 0.5) / REDUCTION - 0.5));
   }
 }

@@ -1,7 +1,5 @@
 package sheaf.scanner.hole;
 
-import java.util.Arrays;
-
 /**
  * What lies at each distance from a centre, averaged over all directions.
  *
@@ -88,13 +86,16 @@ final class RimProfile {
     return shares[index(sign, Math.max(FIRST, Math.min(LAST, distance)))];
   }
 
-  /** The shares of a sign at a distance and all that follow. */
-  void shares(Sign sign, int from, float[] shares) {
-    int before = Math.max(0, Math.min(shares.length, FIRST - from));
-    int until = Math.max(before, Math.min(shares.length, LAST + 1 - from));
-    Arrays.fill(shares, 0, before, share(sign, FIRST));
-    System.arraycopy(this.shares, index(sign, from + before), shares, before, until - before);
-    Arrays.fill(shares, until, shares.length, share(sign, LAST));
+  /**
+   * Adds the shares of all signs at a distance, in the order of {@link Sign}, to sums.
+   *
+   * @param sums so many of them from an index on; what comes out stands behind them
+   */
+  void add(int distance, float[] sums, int from) {
+    int share = index(0, Math.max(FIRST, Math.min(LAST, distance)));
+    for (int sign = 0; sign < SIGNS; sign++) {
+      sums[from + SIGNS + sign] = sums[from + sign] + shares[share + sign];
+    }
   }
 
   /** From a centre to the places at each distance, as steps in a square so many pixels a side. */
@@ -142,6 +143,10 @@ final class RimProfile {
   }
 
   private static int index(Sign sign, int distance) {
-    return sign.ordinal() * (LAST + 1) + distance;
+    return index(sign.ordinal(), distance);
+  }
+
+  private static int index(int sign, int distance) {
+    return distance * SIGNS + sign;
   }
 }

@@ -117,12 +117,19 @@ record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoClo
   }
 
   private static Seeds faint(Surface surface, Mat darkness, Mats mats) {
-    Mat free = free(surface, KnownInk.HIDDEN, mats);
+    Mat free = mats.own(surface.free(KnownInk.HIDDEN));
     surface.hideWriting(darkness, free);
     surface.subtractPrint(darkness);
     // Shading is everywhere near print and paper edges, so it is sought on the target alone.
-    Core.multiply(free, target(free, surface.sought(), mats), free);
-    return disturbed(darkness, free, surface.noise(), mats);
+    Rect target = reduced(surface.sought());
+    Mat sought = mats.own(Mat.zeros(free.size(), CvType.CV_8U));
+    mats.own(free.submat(target)).copyTo(mats.own(sought.submat(target)));
+    return disturbed(darkness, sought, target, surface.noise(), mats);
+  }
+
+  private static Rect reduced(Rect rect) {
+    return new Rect(
+        rect.x / REDUCTION, rect.y / REDUCTION, rect.width / REDUCTION, rect.height / REDUCTION);
   }
 
   /** 255 on the page but for its outermost edge. */
@@ -132,19 +139,6 @@ record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoClo
     Rect inside = new Rect(edge, edge, (int) size.width - 2 * edge, (int) size.height - 2 * edge);
     Imgproc.rectangle(page, inside, new Scalar(255), -1);
     return page;
-  }
-
-  /** 1 on the target, 0 elsewhere. */
-  private static Mat target(Mat free, Rect target, Mats mats) {
-    Mat inside = mats.own(Mat.zeros(free.size(), CvType.CV_32F));
-    Rect small =
-        new Rect(
-            target.x / REDUCTION,
-            target.y / REDUCTION,
-            target.width / REDUCTION,
-            target.height / REDUCTION);
-    Imgproc.rectangle(inside, small, new Scalar(1), -1);
-    return inside;
   }
 
   /** Openings too wide for a tear, a slit or a pen stroke. */
@@ -169,39 +163,28 @@ record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoClo
   }
 
   /** Where paper is torn: edges of all strengths, however bright what lies behind. */
-  private static Seeds disturbed(Mat darkness, Mat free, double noise, Mats mats) {
+  private static Seeds disturbed(Mat darkness, Mat free, Rect target, double noise, Mats mats) {
     // Hidden places count as plain paper, or print would spread its own edges around.
-    Mat plain = mats.mat();
-    Core.multiply(darkness, free, plain);
+    Mat hidden = mats.mat();
+    Core.bitwise_not(free, hidden);
+    darkness.setTo(new Scalar(0), hidden);
+    Mat plain = mats.own(darkness.submat(target));
     Mat fine = mats.mat();
     Imgproc.GaussianBlur(plain, fine, new Size(0, 0), FINE);
     Mat coarse = mats.mat();
     Imgproc.GaussianBlur(plain, coarse, new Size(0, 0), COARSE);
-    Mat edges = mats.mat();
-    Core.absdiff(fine, coarse, edges);
+    Core.absdiff(fine, coarse, fine);
     double floor = Math.max(LEAST_SHADE, noise);
-    Mat disturbed = ramp(edges, floor, floor + SHADED, mats);
-    Mat shaded = mats.mat();
-    Core.absdiff(coarseShade(plain, mats), new Scalar(0), shaded);
-    Core.max(disturbed, ramp(shaded, TONE_FROM, TONE_FULL, mats), disturbed);
-    Mat map = new Mat();
-    Core.multiply(disturbed, free, map);
+    Mat disturbed = bytes(fine, floor, floor + SHADED, mats);
+    // The tone over about a millimetre, in which grain and mottle even out.
+    Imgproc.GaussianBlur(plain, coarse, new Size(0, 0), SMOOTH);
+    Core.absdiff(coarse, new Scalar(0), coarse);
+    Core.max(disturbed, bytes(coarse, TONE_FROM, TONE_FULL, mats), disturbed);
+    Mat map = Mat.zeros(free.size(), CvType.CV_8U);
+    disturbed.copyTo(mats.own(map.submat(target)));
+    Core.bitwise_and(map, free, map);
     return new Seeds(
         Kind.FAINT, map, free.clone(), peaks(map, free, GATHER_RIM, LEAST_DISTURBED, mats));
-  }
-
-  /** The tone over about a millimetre, in which grain and mottle even out. */
-  private static Mat coarseShade(Mat darkness, Mats mats) {
-    Mat shade = mats.mat();
-    Imgproc.GaussianBlur(darkness, shade, new Size(0, 0), SMOOTH);
-    return shade;
-  }
-
-  /** 1 where print has none of some marks, else 0. */
-  private static Mat free(Surface surface, int marks, Mats mats) {
-    Mat free = mats.mat();
-    mats.own(surface.free(marks)).convertTo(free, CvType.CV_32F, 1.0 / 255);
-    return free;
   }
 
   /** 0 up to {@code from}, 255 beyond {@code full}, straight between. */
@@ -212,22 +195,11 @@ record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoClo
     return bytes;
   }
 
-  /** 0 up to {@code from}, 1 beyond {@code full}, straight between. */
-  private static Mat ramp(Mat map, double from, double full, Mats mats) {
-    Mat ramp = mats.mat();
-    double gain = 1 / (full - from);
-    map.convertTo(ramp, CvType.CV_32F, gain, -from * gain);
-    Core.max(ramp, new Scalar(0), ramp);
-    Core.min(ramp, new Scalar(1), ramp);
-    return ramp;
-  }
-
   /** Where most of a disc is open, as a share of what of it is free of print. */
   private static List<Seed> peaks(Mat open, Mat free, double radius, double least, Mats mats) {
     Mat gathered = gather(open, radius, mats);
     Mat room = gather(free, radius, mats);
-    double full = free.depth() == CvType.CV_8U ? 255 : 1;
-    Core.max(room, new Scalar(LEAST_FREE * full), room);
+    Core.max(room, new Scalar(LEAST_FREE * 255), room);
     Core.divide(gathered, room, gathered);
     return Peaks.of(gathered, least, disc(radius, mats));
   }

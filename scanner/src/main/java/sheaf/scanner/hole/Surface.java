@@ -101,7 +101,7 @@ final class Surface {
    * Hides what is darker than any shading: where nothing dark lies behind, that is a pen's ink.
    *
    * @param half the darkness, half as fine
-   * @param free 1 where nothing is hidden, half as fine; set to 0 where there is writing
+   * @param free 255 where nothing is hidden, half as fine; set to 0 where there is writing
    */
   void hideWriting(Mat half, Mat free) {
     writingHidden = true;
@@ -139,9 +139,10 @@ final class Surface {
     Pairs pairs = new Pairs(grey);
     float[] values = new float[columns];
     float[] tones = new float[columns];
+    PaperTone.Rows toneRows = tone.rows(0.5, 2, columns);
     for (int y = 0; y < rows; y++) {
       pairs.read(y);
-      tone.along(2 * y + 0.5, 0.5, 2, tones);
+      toneRows.at(2 * y + 0.5, tones);
       pairs.sums(0, values);
       for (int x = 0; x < columns; x++) {
         values[x] = 1 - values[x] / (4 * tones[x]);
@@ -163,9 +164,10 @@ final class Surface {
     float[] values = new float[columns];
     float[][] whites = new float[3][columns];
     float[][] sums = new float[3][columns];
+    List<PaperTone.Rows> tintRows = tints.stream().map(tint -> tint.rows(0.5, 2, columns)).toList();
     for (int y = 0; y < rows; y++) {
       pairs.read(y);
-      whites(2 * y + 0.5, 0.5, 2, whites);
+      whites(tintRows, 2 * y + 0.5, whites);
       for (int channel = 0; channel < sums.length; channel++) {
         pairs.sums(channel, sums[channel]);
         for (int x = 0; x < columns; x++) {
@@ -182,10 +184,10 @@ final class Surface {
   }
 
   /** One divided by the paper's tones, of blue, green and red along a row. */
-  private void whites(double y, double x, double step, float[][] whites) {
+  private static void whites(List<PaperTone.Rows> tints, double y, float[][] whites) {
     for (int channel = 0; channel < whites.length; channel++) {
       float[] white = whites[channel];
-      tints.get(channel).along(y, x, step, white);
+      tints.get(channel).at(y, white);
       for (int i = 0; i < white.length; i++) {
         white[i] = 1 / white[i];
       }
@@ -230,10 +232,11 @@ final class Surface {
     byte[] bytes = square.bytes(grey);
     float[] darkness = new float[square.pixels()];
     float[] tones = new float[side];
+    PaperTone.Rows toneRows = tone.rows(square.left(), 1, side);
     int end = square.endColumn(grey.cols());
     int last = square.endRow(grey.rows());
     for (int y = square.firstRow(); y < last; y++) {
-      tone.along(square.top() + y, square.left(), 1, tones);
+      toneRows.at((double) square.top() + y, tones);
       for (int x = square.firstColumn(); x < end; x++) {
         int i = y * side + x;
         darkness[i] = 1 - (bytes[i] & 0xFF) / tones[x];
@@ -248,10 +251,12 @@ final class Surface {
     byte[] bytes = square.bytes(colour.orElseThrow());
     float[] backing = new float[square.pixels()];
     float[][] whites = new float[3][side];
+    List<PaperTone.Rows> tintRows =
+        tints.stream().map(tint -> tint.rows(square.left(), 1, side)).toList();
     int end = square.endColumn(grey.cols());
     int last = square.endRow(grey.rows());
     for (int y = square.firstRow(); y < last; y++) {
-      whites(square.top() + y, square.left(), 1, whites);
+      whites(tintRows, (double) square.top() + y, whites);
       for (int x = square.firstColumn(); x < end; x++) {
         int i = y * side + x;
         backing[i] =
