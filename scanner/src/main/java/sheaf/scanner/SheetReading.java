@@ -25,7 +25,7 @@ final class SheetReading {
   static PageReading of(String source, SheetInPicture sheet) {
     List<Reason> reasons = new ArrayList<>(scale(sheet.printScale()));
     FieldReader.Fields untorn = FieldReader.read(sheet.flat(), sheet.layout(), List.of());
-    ArrowsShot shot = ArrowsShot.of(untorn.readings());
+    ArrowsShot shot = ArrowsShot.of(untorn.readings(), sheet.layout());
     HoleReader.Holes holes = HoleReader.read(sheet.flat(), sheet.layout(), shot);
     reasons.addAll(holes.doubts());
     List<MmRect> torn =

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import sheaf.core.group.LineShot;
 import sheaf.core.job.JobId;
 import sheaf.core.reading.ReadingState;
 import sheaf.core.result.PairResult;

@@ -6,13 +6,13 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Optional;
 import sheaf.core.group.Group;
+import sheaf.core.group.LineShot;
 import sheaf.core.group.Offset;
 import sheaf.core.measure.Distance;
 import sheaf.core.measure.Unit;
 import sheaf.core.page.MmPoint;
 import sheaf.core.page.MmVector;
 import sheaf.core.reading.ReadingState;
-import sheaf.core.record.LineShot;
 import sheaf.core.record.Tear;
 import sheaf.core.result.PairResult;
 

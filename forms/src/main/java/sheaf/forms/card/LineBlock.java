@@ -5,6 +5,8 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import sheaf.core.group.Drift;
+import sheaf.core.group.LineShot;
 import sheaf.core.layout.Ink.Align;
 import sheaf.core.layout.Ink.Weight;
 import sheaf.core.layout.UnitSystem;
@@ -12,8 +14,6 @@ import sheaf.core.measure.Distance;
 import sheaf.core.measure.Inches;
 import sheaf.core.page.MmPoint;
 import sheaf.core.page.MmRect;
-import sheaf.core.record.LineFit;
-import sheaf.core.record.LineShot;
 import sheaf.forms.draw.Part;
 import sheaf.forms.draw.Pen;
 import sheaf.forms.draw.TaggedPen;
@@ -69,17 +69,17 @@ record LineBlock(List<LineShot> shots) implements Block {
   }
 
   private String words() {
-    Optional<LineFit> fit = LineFit.of(shots);
+    Optional<Drift> fit = Drift.of(shots);
     if (fit.isEmpty()) {
       return "Shots from one distance only: no drift can be told.";
     }
-    double perYard = fit.get().mmPerMetre() * MM_PER_YARD / 1000;
+    double perYard = fit.get().mmPerMetre().value() * MM_PER_YARD / 1000;
     return CardWords.bound(
         "Drift %s for each metre of distance (%s for each yard). At the bow the fit begins %s."
             .formatted(
-                side(fit.get().mmPerMetre(), mm(fit.get().mmPerMetre())),
+                side(fit.get().mmPerMetre().value(), mm(fit.get().mmPerMetre().value())),
                 Inches.decimal(Math.abs(perYard)),
-                side(fit.get().mmAtZero(), mm(fit.get().mmAtZero()))));
+                side(fit.get().mmAtZero().value(), mm(fit.get().mmAtZero().value()))));
   }
 
   private static String mm(double mm) {
@@ -110,7 +110,7 @@ record LineBlock(List<LineShot> shots) implements Block {
     pen.line(new MmPoint(zero.x(), plot.y()), new MmPoint(zero.x(), plot.bottom() - 6));
     pen.colour(Color.BLACK);
     distances(pen, all, zero.y(), perMetre);
-    Optional<LineFit> fit = LineFit.of(shots);
+    Optional<Drift> fit = Drift.of(shots);
     if (fit.isPresent()) {
       pen.within(plot, p -> fitted(p, fit.get(), zero, perMm, perMetre));
     }
@@ -125,7 +125,7 @@ record LineBlock(List<LineShot> shots) implements Block {
     ScaleBar.fit(UnitSystem.METRIC, perMm, plot.width()).draw(plot, pen);
   }
 
-  private void fitted(Pen pen, LineFit fit, MmPoint zero, double perMm, double perMetre)
+  private void fitted(Pen pen, Drift fit, MmPoint zero, double perMm, double perMetre)
       throws IOException {
     double far = farthestMetres();
     pen.width(0.4);

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import sheaf.core.reading.Head;
 
 /** Which head made which hole, as far as their shapes and the arrows ticked as shot tell. */
@@ -18,7 +19,7 @@ final class Heads {
   static Map<FoundHole, Head> of(List<FoundHole> holes, ArrowsShot shot) {
     Map<FoundHole, Head> heads = new HashMap<>();
     holes.forEach(hole -> heads.put(hole, hole.shape().head()));
-    if (shot.all().isPresent() && shot.all().getAsInt() == holes.size()) {
+    if (shot.compared().equals(OptionalInt.of(holes.size()))) {
       rank(holes, shot.broadheads().getAsInt(), heads);
       count(Head.BROADHEAD, shot, heads);
       count(Head.FIELD, shot, heads);

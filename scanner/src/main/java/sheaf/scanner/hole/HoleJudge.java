@@ -1,13 +1,17 @@
 package sheaf.scanner.hole;
 
+import static java.util.stream.Collectors.groupingBy;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import sheaf.core.layout.Aim;
 import sheaf.core.layout.AimDot;
 import sheaf.core.layout.Layout;
+import sheaf.core.layout.Zone;
 import sheaf.core.page.MmPoint;
 import sheaf.core.reading.Head;
 import sheaf.core.reading.Hole;
@@ -43,6 +47,12 @@ final class HoleJudge {
   /** A hole this much nearer to one dot than to the other is surely meant for it. */
   private static final double CLEARLY_NEARER = 1.15;
 
+  /**
+   * An arrow that hit this near to the border of a band, in millimetres, may have been shot at the
+   * next one: an eighth of a band's height on small paper.
+   */
+  private static final double NEAR_BORDER = 4;
+
   private final Layout layout;
   private final ArrowsShot shot;
   private final List<Hole> holes = new ArrayList<>();
@@ -74,7 +84,8 @@ final class HoleJudge {
 
   /** On a shared dot nothing but the slits tells the heads. */
   private void doubtHeads() {
-    if (layout.dots().stream().anyMatch(dot -> dot.aim() == Aim.SHARED)) {
+    boolean shared = layout.dots().stream().anyMatch(dot -> dot.aim() == Aim.SHARED);
+    if (shared && layout.id().kind().comparesHeads()) {
       doubts.add(
           Reason.of(
               ReasonCode.HEAD_UNSURE,
@@ -82,15 +93,27 @@ final class HoleJudge {
     }
   }
 
-  /** As many as are ticked when so many are there; else all that are sure. */
+  /** Each zone has its own arrows; a sheet without zones is one. */
   private List<FoundHole> choose(List<FoundHole> found) {
+    if (layout.zones().isEmpty()) {
+      return choose(found, shot.all());
+    }
+    Map<Zone, List<FoundHole>> byZone =
+        found.stream().collect(groupingBy(hole -> layout.zoneAt(place(hole)).orElseThrow()));
+    return layout.zones().stream()
+        .flatMap(zone -> choose(byZone.getOrDefault(zone, List.of()), shot.at(zone)).stream())
+        .toList();
+  }
+
+  /** As many as are ticked when so many are there; else all that are sure. */
+  private List<FoundHole> choose(List<FoundHole> found, OptionalInt ticked) {
     List<FoundHole> best =
         found.stream().sorted(Comparator.comparingDouble(FoundHole::evidence).reversed()).toList();
-    if (shot.all().isEmpty()) {
+    if (ticked.isEmpty()) {
       best.stream().filter(hole -> hole.evidence() < SURE).forEach(this::maybe);
       return best.stream().filter(hole -> hole.evidence() >= SURE).toList();
     }
-    int wanted = Math.min(shot.all().getAsInt(), best.size());
+    int wanted = Math.min(ticked.getAsInt(), best.size());
     List<FoundHole> chosen = best.subList(0, wanted);
     chosen.stream().filter(hole -> hole.evidence() < SURE).forEach(this::maybe);
     double least = wanted == 0 ? SURE : chosen.get(wanted - 1).evidence();
@@ -114,7 +137,9 @@ final class HoleJudge {
           "Little of this hole's rim is seen: is its centre right?",
           axis);
     }
-    AimDot dot = nearest(axis);
+    Optional<Zone> zone = zone(axis);
+    AimDot dot =
+        zone.map(own -> layout.dots().get(own.number() - 1)).orElseGet(() -> nearest(axis));
     Head head = head(shape, dot, axis);
     boolean broadhead = head == Head.BROADHEAD;
     holes.add(
@@ -126,11 +151,24 @@ final class HoleJudge {
             broadhead ? found.shape().blades() : 0,
             broadhead ? 2 * found.shape().reach() / FlatSheet.PIXELS_PER_MM : 0,
             dot.aim(),
+            zone.map(own -> OptionalInt.of(own.number())).orElse(OptionalInt.empty()),
             Math.max(0, Math.min(1, found.evidence()))));
   }
 
   private static MmPoint place(FoundHole hole) {
     return FlatSheet.toPage(hole.circle().x(), hole.circle().y());
+  }
+
+  private Optional<Zone> zone(MmPoint axis) {
+    Optional<Zone> own = layout.zoneAt(axis);
+    boolean nearNext =
+        layout.zones().stream()
+            .filter(zone -> !own.equals(Optional.of(zone)))
+            .anyMatch(zone -> zone.rect().distanceTo(axis) < NEAR_BORDER);
+    if (nearNext) {
+      doubt(ReasonCode.AIM_UNSURE, "Which band was this arrow shot at?", axis);
+    }
+    return own;
   }
 
   private AimDot nearest(MmPoint axis) {
@@ -151,6 +189,9 @@ final class HoleJudge {
 
   /** The shape tells the head, or leaves it to the dot; the dot must not contradict it. */
   private Head head(Head shape, AimDot dot, MmPoint axis) {
+    if (!layout.id().kind().comparesHeads()) {
+      return dot.aim() == Aim.SHARED ? ticked(shape, axis) : declared(dot);
+    }
     if (shape == Head.UNKNOWN && dot.aim() == Aim.SHARED) {
       doubt(
           ReasonCode.HEAD_UNSURE,
@@ -170,6 +211,21 @@ final class HoleJudge {
           axis);
     }
     return shape;
+  }
+
+  /** Where all arrows bear the same head, the tick tells it; without one, only the shape can. */
+  private Head ticked(Head shape, MmPoint axis) {
+    Optional<Head> ticked = shot.head();
+    if (ticked.isPresent() && shape != Head.UNKNOWN && shape != ticked.get()) {
+      doubt(
+          ReasonCode.HEAD_AGAINST_DOT,
+          "This hole looks like a %s's, but the sheet says %s: which is right?"
+              .formatted(
+                  shape == Head.FIELD ? "field point" : "broadhead",
+                  ticked.get() == Head.FIELD ? "field points" : "broadheads"),
+          axis);
+    }
+    return ticked.orElse(shape);
   }
 
   private static Head declared(AimDot dot) {
