@@ -4,10 +4,12 @@ import static java.util.stream.Collectors.groupingBy;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import sheaf.core.layout.Aim;
 import sheaf.core.layout.AimDot;
 import sheaf.core.layout.Layout;
@@ -49,12 +51,14 @@ final class HoleJudge {
 
   /**
    * An arrow that hit this near to the border of a band, in millimetres, may have been shot at the
-   * next one: an eighth of a band's height on small paper.
+   * next one: an eighth of a band's height on small paper. Where a band has as many holes as arrows
+   * are ticked, it is its own.
    */
   private static final double NEAR_BORDER = 4;
 
   private final Layout layout;
   private final ArrowsShot shot;
+  private final Set<Zone> complete = new HashSet<>();
   private final List<Hole> holes = new ArrayList<>();
   private final List<Reason> doubts = new ArrayList<>();
 
@@ -101,8 +105,16 @@ final class HoleJudge {
     Map<Zone, List<FoundHole>> byZone =
         found.stream().collect(groupingBy(hole -> layout.zoneAt(place(hole)).orElseThrow()));
     return layout.zones().stream()
-        .flatMap(zone -> choose(byZone.getOrDefault(zone, List.of()), shot.at(zone)).stream())
+        .flatMap(zone -> choose(zone, byZone.getOrDefault(zone, List.of())).stream())
         .toList();
+  }
+
+  private List<FoundHole> choose(Zone zone, List<FoundHole> found) {
+    List<FoundHole> chosen = choose(found, shot.at(zone));
+    if (shot.at(zone).equals(OptionalInt.of(chosen.size()))) {
+      complete.add(zone);
+    }
+    return chosen;
   }
 
   /** As many as are ticked when so many are there; else all that are sure. */
@@ -165,7 +177,7 @@ final class HoleJudge {
         layout.zones().stream()
             .filter(zone -> !own.equals(Optional.of(zone)))
             .anyMatch(zone -> zone.rect().distanceTo(axis) < NEAR_BORDER);
-    if (nearNext) {
+    if (nearNext && !complete.contains(own.orElseThrow())) {
       doubt(ReasonCode.AIM_UNSURE, "Which band was this arrow shot at?", axis);
     }
     return own;
