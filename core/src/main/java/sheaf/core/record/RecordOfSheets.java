@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import sheaf.core.group.Group;
+import sheaf.core.group.LineShot;
 import sheaf.core.group.Offset;
 import sheaf.core.layout.Field;
 import sheaf.core.layout.Layout;
@@ -22,6 +23,7 @@ import sheaf.core.reading.FieldReading.State;
 import sheaf.core.reading.PageReading;
 import sheaf.core.record.Inspected.Finding;
 import sheaf.core.result.JobSummary;
+import sheaf.core.result.LineResult;
 import sheaf.core.result.PairResult;
 
 /**
@@ -58,7 +60,7 @@ public final class RecordOfSheets {
             measures(fields),
             changes(job),
             List.of(),
-            List.of(),
+            line(job),
             job.pairs().stream().map(RecordOfSheets::rounded).toList(),
             List.of());
     return new BowRecord(new Bow(Optional.empty(), traits(fields)), List.of(visit));
@@ -210,6 +212,18 @@ public final class RecordOfSheets {
             : answer.state() == State.CHECK ? How.DOUBTFUL : How.READ;
     Optional<Unit> unit = answer.text().isEmpty() ? Optional.empty() : answer.unit();
     return Optional.of(new Taken(answer.text(), answer.value(), unit, how));
+  }
+
+  /** The last line sheet that tells a drift shows how the bow was left. */
+  private static List<LineShot> line(JobSummary job) {
+    return job.lines().stream()
+        .filter(line -> line.drift().isPresent())
+        .reduce((earlier, later) -> later)
+        .map(LineResult::shots)
+        .orElse(List.of())
+        .stream()
+        .map(shot -> new LineShot(shot.distance(), hundredth(shot.rightMm())))
+        .toList();
   }
 
   /** A hole's centre is not known better than to 0.1 mm, so 0.01 mm loses nothing. */

@@ -21,7 +21,7 @@ import sheaf.core.result.PairResult;
  * @param measures as found and as left, in the order of the bench card, blank ones too
  * @param changes made between sheets, in order
  * @param tears in the order in which they were shot
- * @param line shots at the line sheet, in any order
+ * @param line shots at the last line sheet that tells a drift, in any order; told to 0.01 mm
  * @param pairs results of the pair sheets, by number; their shots are told to 0.01 mm
  * @param notes in order, each of 1 to {@value BowRecord#LONGEST_NOTE} characters
  */

@@ -1,5 +1,6 @@
 package sheaf.core.result;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -17,6 +18,14 @@ import sheaf.core.page.MmVector;
 public final class GroupVerdict {
 
   private GroupVerdict() {}
+
+  /** All there is to say: the group, the shot that stands out, the sight. */
+  public static List<String> sentences(GroupResult result) {
+    List<String> sentences = new ArrayList<>(List.of(of(result)));
+    flyer(result).ifPresent(sentences::add);
+    sentences.addAll(sight(result));
+    return sentences;
+  }
 
   /** How large the group is and where, in the sheet's own units. */
   public static String of(GroupResult result) {
