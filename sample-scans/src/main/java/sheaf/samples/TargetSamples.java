@@ -76,7 +76,7 @@ final class TargetSamples {
   /** Two squares and a half off, so that the sight must be moved right and down. */
   static Sample sightIn() {
     SheetCode code = Studio.code(9, 2, Variant.SIGHT_GRID, Paper.A4);
-    List<Arrow> arrows = Studio.shots(code, 92, Volley.fieldPoints(4, new MmVector(42, 26), 9));
+    List<Arrow> arrows = Studio.shots(code, 92, Volley.fieldPoints(4, new MmVector(42, 26), 7));
     return Studio.flatbed(
         Studio.scene(code, Behind.BLACK, Studio.CREAM, arrows, ticks("18", 4), 902),
         200,

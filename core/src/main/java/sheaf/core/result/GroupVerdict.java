@@ -22,6 +22,7 @@ public final class GroupVerdict {
   /** All there is to say: the group, the shot that stands out, the sight. */
   public static List<String> sentences(GroupResult result) {
     List<String> sentences = new ArrayList<>(List.of(of(result)));
+    scatter(result).ifPresent(sentences::add);
     flyer(result).ifPresent(sentences::add);
     sentences.addAll(sight(result));
     return sentences;
@@ -39,7 +40,7 @@ public final class GroupVerdict {
     if (group.size() == 1) {
       return "One arrow%s hit %s: a group needs two or more.".formatted(from, middle);
     }
-    String size = Verdict.length(group.extremeSpread(), units);
+    String size = length(group.extremeSpread(), result);
     return "%d arrows%s: extreme spread %s, middle %s.".formatted(group.size(), from, size, middle);
   }
 
@@ -78,10 +79,10 @@ public final class GroupVerdict {
     return switch (claim) {
       case SHOWN -> "Move the sight %s: %s.".formatted(way, amount(move, result));
       case NOT_SHOWN ->
-          "Leave the sight %s: it would be %s%s, too little to matter."
+          "Leave the sight %s: %s was found%s, too little to matter."
               .formatted(axis, found, margin(move, result));
       case NOT_ENOUGH_ARROWS ->
-          "Not enough arrows to move the sight %s: it would be %s%s."
+          "Not enough arrows to move the sight %s: %s was found%s."
               .formatted(axis, found, margin(move, result));
     };
   }
@@ -92,15 +93,29 @@ public final class GroupVerdict {
 
   /** {@code 2.3 squares = 58.4 mm = 2.30 in = 11.0 MOA}. */
   private static String amount(double mm, GroupResult result) {
-    return "%s squares = %s mm = %s%s"
-        .formatted(
-            tenths(mm / result.sheet().layout().units().gridSquareMm()),
-            tenths(mm),
-            Inches.decimal(mm),
-            result
-                .distance()
-                .map(d -> " = " + tenths(MinutesOfAngle.of(mm, d)) + " MOA")
-                .orElse(""));
+    double squares = mm / result.sheet().layout().units().gridSquareMm();
+    return tenths(squares) + " squares = " + length(mm, result);
+  }
+
+  /** {@code 58.4 mm = 2.30 in = 11.0 MOA}; without the last where the distance is not known. */
+  private static String length(double mm, GroupResult result) {
+    String minutes =
+        result.distance().map(d -> " = " + tenths(MinutesOfAngle.of(mm, d)) + " MOA").orElse("");
+    return tenths(mm) + " mm = " + Inches.decimal(mm) + minutes;
+  }
+
+  /** How widely the shots scatter, where there are enough to say. */
+  public static Optional<String> scatter(GroupResult result) {
+    return result
+        .spread()
+        .map(
+            spread ->
+                "Mean radius %s. Sigma in each direction %s, with 95 %% confidence %s to %s mm."
+                    .formatted(
+                        length(result.shots().orElseThrow().meanRadius(), result),
+                        length(spread.sigma(), result),
+                        tenths(spread.low()),
+                        tenths(spread.high())));
   }
 
   private static String margin(Estimate move, GroupResult result) {

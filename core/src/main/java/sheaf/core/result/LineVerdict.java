@@ -61,10 +61,10 @@ public final class LineVerdict {
           "Impact drifts with distance, by %s (with 95 %% confidence %s): this speaks of the rest."
               .formatted(found, range(perStep, step));
       case NOT_SHOWN ->
-          "Impact is not shown to drift with distance: it went %s (with 95 %% confidence %s)."
-              .formatted(found, range(perStep, step));
+          "Impact is not shown to drift with distance: with 95 %% confidence by at most %s for each %s."
+              .formatted(length(Math.max(-perStep.low(), perStep.high()), step), word(step));
       case NOT_ENOUGH_ARROWS ->
-          "These are too few arrows to show whether impact drifts with distance: it went %s%s."
+          "These are too few arrows to show whether impact drifts with distance: they went %s%s."
               .formatted(found, doubt(perStep, step));
     };
   }

@@ -1,14 +1,9 @@
 package sheaf.desk.report;
 
-import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import sheaf.core.group.Group;
-import sheaf.core.group.Spread;
 import sheaf.core.job.SheetCode;
 import sheaf.core.measure.Distance;
-import sheaf.core.measure.Inches;
-import sheaf.core.measure.MinutesOfAngle;
 import sheaf.core.reading.Head;
 import sheaf.core.reading.ReadingState;
 import sheaf.core.result.GroupResult;
@@ -39,7 +34,6 @@ final class TargetText {
     StringBuilder text =
         new StringBuilder(head(group.sheet(), group.distance(), what, group.state(), width));
     GroupVerdict.sentences(group).forEach(line -> text.append(Text.hanging(INDENT, line, width)));
-    group.spread().ifPresent(spread -> text.append(size(group, spread, width)));
     return text.toString();
   }
 
@@ -62,28 +56,5 @@ final class TargetText {
                 what,
                 state == ReadingState.CHECK ? " (with doubts)" : "");
     return Text.hanging("  ", head, width);
-  }
-
-  private static String size(GroupResult group, Spread spread, int width) {
-    Group shots = group.shots().orElseThrow();
-    List<String> lines =
-        List.of(
-            "Extreme spread " + length(shots.extremeSpread(), group.distance()),
-            "Mean radius " + length(shots.meanRadius(), group.distance()),
-            "Sigma %s; with 95 %% confidence %s to %s mm"
-                .formatted(
-                    length(spread.sigma(), group.distance()),
-                    Text.tenths(spread.low()),
-                    Text.tenths(spread.high())));
-    StringBuilder text = new StringBuilder();
-    lines.forEach(line -> text.append(Text.hanging(INDENT, line, width)));
-    return text.toString();
-  }
-
-  private static String length(double mm, Optional<Distance> from) {
-    String minutes =
-        from.map(d -> String.format(Locale.ROOT, " = %.1f MOA", MinutesOfAngle.of(mm, d)))
-            .orElse("");
-    return Text.tenths(mm) + " mm = " + Inches.decimal(mm) + minutes;
   }
 }
