@@ -4,17 +4,17 @@ import static java.util.stream.Collectors.groupingBy;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
 import sheaf.core.layout.Aim;
 import sheaf.core.layout.AimDot;
 import sheaf.core.layout.Layout;
 import sheaf.core.layout.Zone;
 import sheaf.core.page.MmPoint;
+import sheaf.core.page.MmRect;
 import sheaf.core.reading.Head;
 import sheaf.core.reading.Hole;
 import sheaf.core.reading.Reason;
@@ -49,22 +49,16 @@ final class HoleJudge {
   /** A hole this much nearer to one dot than to the other is surely meant for it. */
   private static final double CLEARLY_NEARER = 1.15;
 
-  /**
-   * An arrow that hit this near to the border of a band, in millimetres, may have been shot at the
-   * next one: an eighth of a band's height on small paper. Where a band has as many holes as arrows
-   * are ticked, it is its own.
-   */
-  private static final double NEAR_BORDER = 4;
-
   private final Layout layout;
   private final ArrowsShot shot;
-  private final Set<Zone> complete = new HashSet<>();
+  private final Bands bands;
   private final List<Hole> holes = new ArrayList<>();
   private final List<Reason> doubts = new ArrayList<>();
 
   private HoleJudge(Layout layout, ArrowsShot shot) {
     this.layout = layout;
     this.shot = shot;
+    this.bands = new Bands(layout, shot);
   }
 
   /**
@@ -79,11 +73,14 @@ final class HoleJudge {
       judge.doubtHeads();
     }
     List<FoundHole> chosen = judge.choose(found);
-    Map<FoundHole, Head> heads = Heads.of(chosen, shot);
+    Map<FoundHole, Head> dots = new HashMap<>();
+    chosen.forEach(hole -> dots.put(hole, declared(judge.sorted(place(hole)).get(0))));
+    Map<FoundHole, Head> heads = Heads.of(chosen, dots, shot);
     chosen.stream()
         .sorted(Comparator.comparingDouble(hole -> hole.circle().y()))
         .forEach(hole -> judge.add(hole, heads.get(hole)));
-    return new HoleReader.Holes(judge.holes, judge.doubts);
+    List<MmRect> torn = chosen.stream().flatMap(hole -> hole.torn().stream()).toList();
+    return new HoleReader.Holes(judge.holes, torn, judge.doubts);
   }
 
   /** On a shared dot nothing but the slits tells the heads. */
@@ -104,15 +101,11 @@ final class HoleJudge {
     }
     Map<Zone, List<FoundHole>> byZone =
         found.stream().collect(groupingBy(hole -> layout.zoneAt(place(hole)).orElseThrow()));
-    return layout.zones().stream()
-        .flatMap(zone -> choose(zone, byZone.getOrDefault(zone, List.of())).stream())
-        .toList();
-  }
-
-  private List<FoundHole> choose(Zone zone, List<FoundHole> found) {
-    List<FoundHole> chosen = choose(found, shot.at(zone));
-    if (shot.at(zone).equals(OptionalInt.of(chosen.size()))) {
-      complete.add(zone);
+    List<FoundHole> chosen = new ArrayList<>();
+    for (Zone zone : layout.zones()) {
+      List<FoundHole> own = choose(byZone.getOrDefault(zone, List.of()), shot.at(zone));
+      bands.found(zone, own.size());
+      chosen.addAll(own);
     }
     return chosen;
   }
@@ -149,7 +142,10 @@ final class HoleJudge {
           "Little of this hole's rim is seen: is its centre right?",
           axis);
     }
-    Optional<Zone> zone = zone(axis);
+    Optional<Zone> zone = layout.zoneAt(axis);
+    if (bands.isUnsure(axis)) {
+      doubt(ReasonCode.AIM_UNSURE, "Which band was this arrow shot at?", axis);
+    }
     AimDot dot =
         zone.map(own -> layout.dots().get(own.number() - 1)).orElseGet(() -> nearest(axis));
     Head head = head(shape, dot, axis);
@@ -171,23 +167,14 @@ final class HoleJudge {
     return FlatSheet.toPage(hole.circle().x(), hole.circle().y());
   }
 
-  private Optional<Zone> zone(MmPoint axis) {
-    Optional<Zone> own = layout.zoneAt(axis);
-    boolean nearNext =
-        layout.zones().stream()
-            .filter(zone -> !own.equals(Optional.of(zone)))
-            .anyMatch(zone -> zone.rect().distanceTo(axis) < NEAR_BORDER);
-    if (nearNext && !complete.contains(own.orElseThrow())) {
-      doubt(ReasonCode.AIM_UNSURE, "Which band was this arrow shot at?", axis);
-    }
-    return own;
+  private List<AimDot> sorted(MmPoint axis) {
+    return layout.dots().stream()
+        .sorted(Comparator.comparingDouble(dot -> dot.centre().distanceTo(axis)))
+        .toList();
   }
 
   private AimDot nearest(MmPoint axis) {
-    List<AimDot> dots =
-        layout.dots().stream()
-            .sorted(Comparator.comparingDouble(dot -> dot.centre().distanceTo(axis)))
-            .toList();
+    List<AimDot> dots = sorted(axis);
     Optional<AimDot> next = dots.stream().skip(1).findFirst();
     boolean unsure =
         next.isPresent()
@@ -211,7 +198,7 @@ final class HoleJudge {
           axis);
     }
     if (shape == Head.UNKNOWN) {
-      return dot.aim() == Aim.SHARED ? Head.UNKNOWN : declared(dot);
+      return declared(dot);
     }
     if (dot.aim() != Aim.SHARED && declared(dot) != shape) {
       doubt(
@@ -241,7 +228,11 @@ final class HoleJudge {
   }
 
   private static Head declared(AimDot dot) {
-    return dot.aim() == Aim.FIELD ? Head.FIELD : Head.BROADHEAD;
+    return switch (dot.aim()) {
+      case FIELD -> Head.FIELD;
+      case BROADHEAD -> Head.BROADHEAD;
+      case SHARED -> Head.UNKNOWN;
+    };
   }
 
   private void doubt(ReasonCode code, String question, MmPoint place) {
