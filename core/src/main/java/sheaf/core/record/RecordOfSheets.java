@@ -22,6 +22,7 @@ import sheaf.core.reading.FieldReading;
 import sheaf.core.reading.FieldReading.State;
 import sheaf.core.reading.PageReading;
 import sheaf.core.record.Inspected.Finding;
+import sheaf.core.result.GroupResult;
 import sheaf.core.result.JobSummary;
 import sheaf.core.result.LineResult;
 import sheaf.core.result.PairResult;
@@ -62,6 +63,7 @@ public final class RecordOfSheets {
             List.of(),
             line(job),
             job.pairs().stream().map(RecordOfSheets::rounded).toList(),
+            job.groups().stream().map(RecordOfSheets::rounded).toList(),
             List.of());
     return new BowRecord(new Bow(Optional.empty(), traits(fields)), List.of(visit));
   }
@@ -238,6 +240,16 @@ public final class RecordOfSheets {
         broadhead,
         hundredth(pair.shaftDiameter()),
         field.flatMap(f -> broadhead.map(b -> Offset.between(f, b))));
+  }
+
+  private static GroupResult rounded(GroupResult group) {
+    return new GroupResult(
+        group.sheet(),
+        group.state(),
+        group.distance(),
+        group.head(),
+        group.shots().map(RecordOfSheets::rounded),
+        hundredth(group.shaftDiameter()));
   }
 
   private static Group rounded(Group group) {

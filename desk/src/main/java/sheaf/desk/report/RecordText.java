@@ -37,6 +37,7 @@ public final class RecordText {
     if (!visit.line().isEmpty()) {
       text.append(Text.hanging("  ", LineVerdict.of(visit.line()), width));
     }
+    visit.groupsAsLeft().forEach(group -> text.append(TargetText.of(group, width)));
     visit.notes().forEach(note -> text.append(Text.hanging("  - ", note, width)));
     String counts =
         "%s, %s, %s, %s."
