@@ -26,7 +26,7 @@ record SheetReading(PageReading page, List<SlitLine> slits) {
     sheet.printScale().flatMap(PrintSize::worthSaying).ifPresent(reasons::add);
     HiddenPrint.doubt(sheet.flat(), sheet.layout()).ifPresent(reasons::add);
     FieldReader boxes = FieldReader.measure(sheet.flat(), sheet.layout());
-    ArrowsShot shot = ArrowsShot.of(boxes.read(List.of()).readings());
+    ArrowsShot shot = ArrowsShot.of(boxes.read(List.of()).readings(), sheet.layout());
     HoleReader.Holes holes = HoleReader.read(sheet.flat(), sheet.layout(), shot);
     reasons.addAll(holes.doubts());
     FieldReader.Fields fields = boxes.read(holes.torn());

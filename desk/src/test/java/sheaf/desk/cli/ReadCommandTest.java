@@ -96,10 +96,7 @@ class ReadCommandTest {
     try (var files = Files.list(proofs)) {
       assertThat(files.map(file -> file.getFileName().toString()))
           .containsExactlyInAnyOrder(
-              "a_b.pdf-1.proof.jpg",
-              "a_b.pdf-2.proof.jpg",
-              "c.jpg.proof.jpg",
-              "c.jpg~2.proof.jpg");
+              "a_b.pdf-1.proof.jpg", "a_b.pdf-2.proof.jpg", "c.jpg.proof.jpg", "c.jpg~2.proof.jpg");
     }
     assertThat(proofs.resolve("c.jpg.proof.jpg")).hasBinaryContent(FakeReader.PICTURE);
   }
