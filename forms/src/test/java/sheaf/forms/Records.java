@@ -8,22 +8,30 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
+import sheaf.core.group.Group;
+import sheaf.core.group.LineShot;
 import sheaf.core.job.JobId;
+import sheaf.core.job.SheetCode;
+import sheaf.core.layout.Layouts;
 import sheaf.core.layout.UnitSystem;
 import sheaf.core.layout.Variant;
 import sheaf.core.measure.Distance;
 import sheaf.core.measure.Unit;
+import sheaf.core.page.MmPoint;
 import sheaf.core.page.MmVector;
+import sheaf.core.page.Paper;
+import sheaf.core.reading.Head;
+import sheaf.core.reading.ReadingState;
 import sheaf.core.record.Bow;
 import sheaf.core.record.BowRecord;
 import sheaf.core.record.Change;
 import sheaf.core.record.How;
-import sheaf.core.record.LineShot;
 import sheaf.core.record.Measure;
 import sheaf.core.record.RecordOfSheets;
 import sheaf.core.record.Taken;
 import sheaf.core.record.Tear;
 import sheaf.core.record.Visit;
+import sheaf.core.result.GroupResult;
 import sheaf.core.result.JobSummary;
 
 /** Records made up for tests, as different as they come. */
@@ -57,6 +65,7 @@ final class Records {
     all.put("line on the line", line(5, 5, 10, 20));
     all.put("many distances", line(3, 5, 7, 8, 9, 10, 12, 15, 18, 20, 25, 30, 35, 40));
     all.put("seventy measures", manyMeasures());
+    all.put("groups", groups());
     return all;
   }
 
@@ -108,22 +117,19 @@ final class Records {
           new Measure(measure.key(), measure.label(), Optional.of(taken), Optional.of(taken)));
     }
     Visit full =
-        new Visit(
-            visit.job(),
-            visit.day(),
-            Optional.of("R. K."),
-            Optional.of("T. M."),
-            visit.sheets(),
-            visit.inspection(),
-            measures,
-            changes(3),
-            List.of(
-                new Tear(2, 1, new MmVector(-28, -17)),
-                new Tear(2, 2, new MmVector(-14, -9)),
-                new Tear(2, 3, new MmVector(3, -4))),
-            shots(distance, 3, 5, 10, 15, 20, 30),
-            visit.pairs(),
-            List.of("Peep tied in anew.", "New servings on both cables."));
+        new VisitLike(visit)
+            .customer(Optional.of("R. K."))
+            .technician(Optional.of("T. M."))
+            .measures(measures)
+            .changes(changes(3))
+            .tears(
+                List.of(
+                    new Tear(2, 1, new MmVector(-28, -17)),
+                    new Tear(2, 2, new MmVector(-14, -9)),
+                    new Tear(2, 3, new MmVector(3, -4))))
+            .line(shots(distance, 3, 5, 10, 15, 20, 30))
+            .notes(List.of("Peep tied in anew.", "New servings on both cables."))
+            .visit();
     return new BowRecord(
         new Bow(Optional.of("32 in compound, black riser"), record.bow().traits()), List.of(full));
   }
@@ -163,40 +169,12 @@ final class Records {
             full(),
             "The society of archers by the old mill and its guests, care of the secretary",
             notes);
-    Visit v = named.last();
-    Visit changed =
-        new Visit(
-            v.job(),
-            v.day(),
-            v.customer(),
-            v.technician(),
-            v.sheets(),
-            v.inspection(),
-            v.measures(),
-            changes(25),
-            v.tears(),
-            v.line(),
-            v.pairs(),
-            v.notes());
-    return new BowRecord(named.bow(), List.of(changed));
+    return new BowRecord(
+        named.bow(), List.of(new VisitLike(named.last()).changes(changes(25)).visit()));
   }
 
   private static BowRecord with(BowRecord record, String customer, List<String> notes) {
-    Visit v = record.last();
-    Visit named =
-        new Visit(
-            v.job(),
-            v.day(),
-            Optional.of(customer),
-            v.technician(),
-            v.sheets(),
-            v.inspection(),
-            v.measures(),
-            v.changes(),
-            v.tears(),
-            v.line(),
-            v.pairs(),
-            notes);
+    Visit named = new VisitLike(record.last()).customer(Optional.of(customer)).notes(notes).visit();
     return new BowRecord(record.bow(), List.of(named));
   }
 
@@ -217,6 +195,7 @@ final class Records {
             List.of(),
             List.of(),
             later.pairs(),
+            List.of(),
             List.of());
     return new BowRecord(full().bow(), List.of(first, second));
   }
@@ -249,21 +228,14 @@ final class Records {
   }
 
   private static BowRecord measured(List<Measure> measures) {
-    Visit v = full().last();
     Visit visit =
-        new Visit(
-            v.job(),
-            Optional.empty(),
-            Optional.empty(),
-            v.technician(),
-            v.sheets(),
-            v.inspection(),
-            measures,
-            v.changes(),
-            List.of(),
-            v.line(),
-            List.of(),
-            v.notes());
+        new VisitLike(full().last())
+            .day(Optional.empty())
+            .customer(Optional.empty())
+            .measures(measures)
+            .tears(List.of())
+            .pairs(List.of())
+            .visit();
     return new BowRecord(full().bow(), List.of(visit));
   }
 
@@ -275,26 +247,44 @@ final class Records {
     return shot(tears, List.of());
   }
 
+  private static BowRecord groups() {
+    Visit visit = full().last();
+    List<GroupResult> groups =
+        List.of(
+            group(visit, 7, Variant.GROUP_GRID, UnitSystem.INCHES, Head.FIELD, 5),
+            group(visit, 8, Variant.SIGHT_GRID, UnitSystem.METRIC, Head.BROADHEAD, 4));
+    return new BowRecord(full().bow(), List.of(new VisitLike(visit).groups(groups).visit()));
+  }
+
+  private static GroupResult group(
+      Visit visit, int number, Variant variant, UnitSystem units, Head head, int size) {
+    List<MmPoint> shots = new ArrayList<>();
+    for (int i = 0; i < size; i++) {
+      shots.add(new MmPoint(30 + 9 * Math.cos(2.5 * i), 12 - 7 * Math.sin(2.5 * i)));
+    }
+    shots.add(new MmPoint(-60, 45));
+    return new GroupResult(
+        new SheetCode(visit.job(), number, Layouts.current(variant, Paper.LETTER, units).id()),
+        ReadingState.READ,
+        Optional.of(new Distance(20, Unit.YARD)),
+        head,
+        Optional.of(new Group(shots)),
+        6.3);
+  }
+
   private static BowRecord line(double... yards) {
     return shot(List.of(), shots(Unit.YARD, yards));
   }
 
   private static BowRecord shot(List<Tear> tears, List<LineShot> line) {
-    Visit v = full().last();
     Visit visit =
-        new Visit(
-            v.job(),
-            v.day(),
-            v.customer(),
-            v.technician(),
-            v.sheets(),
-            v.inspection(),
-            v.measures(),
-            List.of(),
-            tears,
-            line,
-            List.of(),
-            List.of());
+        new VisitLike(full().last())
+            .changes(List.of())
+            .tears(tears)
+            .line(line)
+            .pairs(List.of())
+            .notes(List.of())
+            .visit();
     return new BowRecord(full().bow(), List.of(visit));
   }
 }

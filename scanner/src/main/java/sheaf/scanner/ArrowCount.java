@@ -1,8 +1,10 @@
 package sheaf.scanner;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.TreeMap;
+import java.util.function.Predicate;
 import sheaf.core.reading.Head;
 import sheaf.core.reading.Hole;
 import sheaf.core.reading.Reason;
@@ -12,27 +14,48 @@ import sheaf.scanner.hole.ArrowsShot;
 /** Holds the arrows ticked as shot against the holes found. */
 final class ArrowCount {
 
-  private ArrowCount() {}
+  private final List<Hole> holes;
+  private final List<Reason> differences = new ArrayList<>();
+
+  private ArrowCount(List<Hole> holes) {
+    this.holes = holes;
+  }
 
   /** What does not agree. A count left blank checks nothing and is no doubt. */
   static List<Reason> against(List<Hole> holes, ArrowsShot shot) {
-    return List.of(Head.FIELD, Head.BROADHEAD).stream()
-        .flatMap(head -> compare(head, holes, shot.of(head)).stream())
-        .toList();
+    ArrowCount count = new ArrowCount(holes);
+    count.compare(shot.field(), hole -> hole.head() == Head.FIELD, "field point", "");
+    count.compare(shot.broadheads(), hole -> hole.head() == Head.BROADHEAD, "broadhead", "");
+    if (shot.field().isEmpty() && shot.broadheads().isEmpty()) {
+      count.compare(shot.all(), any -> true, "arrow", "");
+    }
+    new TreeMap<>(shot.byZone())
+        .forEach(
+            (zone, arrows) ->
+                count.compare(
+                    OptionalInt.of(arrows),
+                    hole -> hole.zone().orElse(0) == zone,
+                    "arrow",
+                    " at " + zone));
+    return count.differences;
   }
 
-  private static Optional<Reason> compare(Head head, List<Hole> holes, OptionalInt shot) {
-    long found = holes.stream().filter(hole -> hole.head() == head).count();
-    return shot.isPresent() && shot.getAsInt() != found
-        ? Optional.of(differ(head, shot.getAsInt(), found))
-        : Optional.empty();
+  private void compare(OptionalInt shot, Predicate<Hole> own, String arrow, String where) {
+    long found = holes.stream().filter(own).count();
+    if (shot.isPresent() && shot.getAsInt() != found) {
+      differences.add(
+          Reason.of(
+              ReasonCode.ARROWS_AGAINST_HOLES,
+              "%s%s ticked as shot%s, but %s found: count the holes on the sheet, and look at the ticks."
+                  .formatted(
+                      many(shot.getAsInt(), arrow),
+                      shot.getAsInt() == 1 ? " is" : " are",
+                      where,
+                      many(found, "such hole") + (found == 1 ? " is" : " are"))));
+    }
   }
 
-  private static Reason differ(Head head, long shot, long found) {
-    String heads = head == Head.FIELD ? "field points" : "broadheads";
-    return Reason.of(
-        ReasonCode.ARROWS_AGAINST_HOLES,
-        "%d %s are ticked as shot, but %d of their holes are found: look at the picture and correct one of them."
-            .formatted(shot, heads, found));
+  private static String many(long count, String what) {
+    return count + " " + what + (count == 1 ? "" : "s");
   }
 }

@@ -7,8 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import sheaf.core.layout.Layout;
+import sheaf.core.page.MmRect;
 import sheaf.core.reading.Hole;
 import sheaf.core.reading.Reason;
+import sheaf.core.reading.ReasonCode;
 import sheaf.scanner.sheet.FlatSheet;
 
 /** Finds the holes in a flat sheet: where each shaft went through, and with which head. */
@@ -46,12 +48,20 @@ public final class HoleReader {
   /** With the shaft's own radius, an opening's middle hardly ever moves farther, in pixels. */
   private static final int MOVE = 5;
 
+  /** Pixels a millimetre (about 140 dpi) below which a rim in front of white is lost too. */
+  private static final double SHOWS_RIMS = 5.5;
+
+  /** Slits are followed this far around a hole, in pixels. */
+  private static final double AROUND = SlitTracer.REACH + 2 * MM;
+
+  private final FlatSheet sheet;
   private final Surface surface;
   private final Seeds seeds;
   private final Map<Seeds.Seed, RimViews> views = new HashMap<>();
   private final List<Seeds.Seed> hopeful = new ArrayList<>();
 
-  private HoleReader(Surface surface, Seeds seeds) {
+  private HoleReader(FlatSheet sheet, Surface surface, Seeds seeds) {
+    this.sheet = sheet;
     this.surface = surface;
     this.seeds = seeds;
   }
@@ -60,13 +70,27 @@ public final class HoleReader {
    * What was found on a sheet.
    *
    * @param found every hole, from the top of the page down
+   * @param torn where paper is torn: ink there cannot be told from a tear
+   * @param slits of those that a broadhead made
    * @param doubts what a person must look at
    */
-  public record Holes(List<Hole> found, List<Reason> doubts) {
+  public record Holes(
+      List<Hole> found, List<MmRect> torn, List<SlitLine> slits, List<Reason> doubts) {
     /** Copies the lists. */
     public Holes {
       found = List.copyOf(found);
+      torn = List.copyOf(torn);
+      slits = List.copyOf(slits);
       doubts = List.copyOf(doubts);
+    }
+
+    private Holes withCoarseRims() {
+      List<Reason> more = new ArrayList<>(doubts);
+      more.add(
+          Reason.of(
+              ReasonCode.CENTRE_UNSURE,
+              "The holes are pale and the picture is coarse, so their centres may be off: lay the backing behind the sheet, or scan at 200 dpi or more."));
+      return new Holes(found, torn, slits, more);
     }
   }
 
@@ -77,18 +101,23 @@ public final class HoleReader {
    */
   public static Holes read(FlatSheet sheet, Layout layout, ArrowsShot shot) {
     if (layout.target().isEmpty()) {
-      return new Holes(List.of(), List.of());
+      return new Holes(List.of(), List.of(), List.of(), List.of());
     }
     Surface surface = Surface.of(sheet, layout);
     try (Seeds seeds = Seeds.find(surface, shot)) {
-      HoleReader reader = new HoleReader(surface, seeds);
-      return HoleJudge.judge(reader.circles(), layout, shot, reader.losesHairlines(sheet));
+      HoleReader reader = new HoleReader(sheet, surface, seeds);
+      Holes holes = HoleJudge.judge(reader.circles(), layout, shot, reader.losesHairlines());
+      return reader.losesRims() && !holes.found().isEmpty() ? holes.withCoarseRims() : holes;
     }
   }
 
   /** In front of white, slits are hairlines of faint shading. */
-  private boolean losesHairlines(FlatSheet sheet) {
+  private boolean losesHairlines() {
     return seeds.kind() == Seeds.Kind.FAINT && sheet.sourcePixelsPerMm() < SHOWS_HAIRLINES;
+  }
+
+  private boolean losesRims() {
+    return seeds.kind() == Seeds.Kind.FAINT && sheet.sourcePixelsPerMm() < SHOWS_RIMS;
   }
 
   private List<FoundHole> circles() {
@@ -183,20 +212,16 @@ public final class HoleReader {
 
   private FoundHole found(Candidate candidate) {
     Circle circle = candidate.circle();
+    List<Slit> lines = new SlitTracer(layers(circle)).trace(circle, HeadShape.SHORTEST);
     return new FoundHole(
-        circle,
-        candidate.spread(),
-        candidate.evidence(),
-        HeadShape.of(circle, new SlitTracer(layers(circle)).trace(circle, HeadShape.SHORTEST)));
+        circle, candidate.spread(), candidate.evidence(), HeadShape.of(circle, lines), lines);
   }
 
   private List<SlitTracer.Layer> layers(Circle circle) {
-    Square around = Square.around(circle.x(), circle.y(), SlitTracer.REACH + 2 * MM);
+    Square around = Square.around(circle.x(), circle.y(), AROUND);
     SlitTracer.Layer tone =
         new SlitTracer.Layer(
-            new Grid(around, surface.darkness(around)),
-            Grid.of(around, surface.hidden(around)),
-            slitContrast());
+            new Grid(around, surface.darkness(around)), hidden(around, circle), slitContrast());
     if (seeds.kind() != Seeds.Kind.COLOURED) {
       return List.of(tone);
     }
@@ -206,5 +231,13 @@ public final class HoleReader {
 
   private double slitContrast() {
     return seeds.kind() == Seeds.Kind.FAINT ? Math.max(FAINT_SLIT, 3 * surface.noise()) : DARK_SLIT;
+  }
+
+  /** Print hides slits, and a pen's line is none. */
+  private Grid hidden(Square around, Circle circle) {
+    Grid print = Grid.of(around, surface.hidden(around));
+    return seeds.kind() == Seeds.Kind.FAINT || sheet.colour().isEmpty()
+        ? print
+        : print.or(PenInk.around(sheet.colour().get(), seeds.kind(), circle, AROUND));
   }
 }

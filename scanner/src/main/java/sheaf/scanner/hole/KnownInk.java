@@ -63,6 +63,9 @@ final class KnownInk {
   /** Lines up to this width, in millimetres, are narrower than any opening that counts. */
   private static final double THIN = 0.6;
 
+  /** So are the strokes of letters up to this size, in points. */
+  private static final double THIN_LETTERS = 14;
+
   /** Outer edge of the page in which no hole is sought, in millimetres: as far out as the marks. */
   private static final double MARGIN = 9;
 
@@ -163,7 +166,7 @@ final class KnownInk {
     }
 
     private static boolean isThin(Ink ink) {
-      return ink instanceof Ink.Label
+      return ink instanceof Ink.Label label && label.size() <= THIN_LETTERS
           || ink instanceof Ink.Stroke stroke && stroke.width() <= THIN
           || ink instanceof Ink.Ring ring && ring.width() <= THIN;
     }

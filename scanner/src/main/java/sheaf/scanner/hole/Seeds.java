@@ -150,6 +150,7 @@ record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoClo
     boolean none = spots(wide, mats) < least;
     Mat map = new Mat();
     Imgproc.morphologyEx(open, map, Imgproc.MORPH_OPEN, disc(NARROW, mats));
+    NoShot.clear(map, FlatSheet.PIXELS_PER_MM / REDUCTION);
     Core.bitwise_and(map, free, map);
     List<Seed> places = none ? List.of() : peaks(map, free, GATHER, LEAST_OPEN, mats);
     return new Seeds(kind, map, free.clone(), places);
