@@ -72,8 +72,7 @@ public final class Pages {
     for (int i = 0; i < right.length; i++) {
       MmPoint spot = layout.dots().get(i).centre();
       MmPoint axis = new MmPoint(hundredth(spot.x() + right[i]), hundredth(spot.y()));
-      holes.add(
-          new Hole(axis, 0.3, 6.5, Head.FIELD, 0, 0, Aim.FIELD, OptionalInt.of(i + 1), 0.98));
+      holes.add(new Hole(axis, 0.3, 6.5, Head.FIELD, 0, 0, Aim.FIELD, OptionalInt.of(i + 1), 0.98));
     }
     return shot(job, number, layout, holes);
   }
@@ -99,7 +98,8 @@ public final class Pages {
         OptionalDouble.of(11.81),
         Optional.empty(),
         holes,
-        List.of(field("distance", State.READ, "20", OptionalDouble.of(20), Optional.of(Unit.YARD))));
+        List.of(
+            field("distance", State.READ, "20", OptionalDouble.of(20), Optional.of(Unit.YARD))));
   }
 
   /** A group of three whose centre lies so far from its dot; its shots are 4 to 5 mm off it. */

@@ -14,12 +14,6 @@ import sheaf.scanner.hole.ArrowsShot;
 /** Holds the arrows ticked as shot against the holes found. */
 final class ArrowCount {
 
-  private static final String HEADS =
-      "%d %s are ticked as shot, but %d of their holes are found: look at the picture and correct one of them.";
-
-  private static final String ARROWS =
-      "Arrows ticked as shot%2$s: %1$d, holes found: %3$d. Look at the picture and correct one of them.";
-
   private final List<Hole> holes;
   private final List<Reason> differences = new ArrayList<>();
 
@@ -30,10 +24,10 @@ final class ArrowCount {
   /** What does not agree. A count left blank checks nothing and is no doubt. */
   static List<Reason> against(List<Hole> holes, ArrowsShot shot) {
     ArrowCount count = new ArrowCount(holes);
-    count.compare(HEADS, "field points", shot.field(), hole -> hole.head() == Head.FIELD);
-    count.compare(HEADS, "broadheads", shot.broadheads(), hole -> hole.head() == Head.BROADHEAD);
+    count.compare("field point", "", shot.field(), hole -> hole.head() == Head.FIELD);
+    count.compare("broadhead", "", shot.broadheads(), hole -> hole.head() == Head.BROADHEAD);
     if (shot.field().isEmpty() && shot.broadheads().isEmpty()) {
-      count.compare(ARROWS, "", shot.all(), any -> true);
+      count.compare("arrow", "", shot.all(), any -> true);
     }
     new TreeMap<>(shot.byZone()).forEach(count::compare);
     return count.differences;
@@ -41,15 +35,21 @@ final class ArrowCount {
 
   private void compare(int zone, int shot) {
     Predicate<Hole> own = hole -> hole.zone().orElse(0) == zone;
-    compare(ARROWS, " at band " + zone, OptionalInt.of(shot), own);
+    compare("arrow", " at band " + zone, OptionalInt.of(shot), own);
   }
 
-  private void compare(String message, String which, OptionalInt shot, Predicate<Hole> own) {
+  private void compare(String arrow, String where, OptionalInt shot, Predicate<Hole> own) {
     long found = holes.stream().filter(own).count();
     if (shot.isPresent() && shot.getAsInt() != found) {
       differences.add(
           Reason.of(
-              ReasonCode.ARROWS_AGAINST_HOLES, message.formatted(shot.getAsInt(), which, found)));
+              ReasonCode.ARROWS_AGAINST_HOLES,
+              "%s ticked as shot%s, but %s found: count the holes on the sheet, and look at the ticks."
+                  .formatted(are(shot.getAsInt(), arrow), where, are(found, "such hole"))));
     }
+  }
+
+  private static String are(long number, String noun) {
+    return number + " " + noun + (number == 1 ? " is" : "s are");
   }
 }

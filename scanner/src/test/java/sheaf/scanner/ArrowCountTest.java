@@ -59,7 +59,7 @@ class ArrowCountTest {
     assertThat(differences(Variant.TWO_DOTS))
         .extracting(Reason::message)
         .containsExactly(
-            "2 broadheads are ticked as shot, but 1 of their holes are found: look at the picture and correct one of them.");
+            "2 broadheads are ticked as shot, but 1 such hole is found: count the holes on the sheet, and look at the ticks.");
   }
 
   @Test
@@ -85,8 +85,8 @@ class ArrowCountTest {
     assertThat(differences(Variant.SET_DISTANCES))
         .extracting(Reason::message)
         .containsExactly(
-            "Arrows ticked as shot at band 1: 1, holes found: 0. Look at the picture and correct one of them.",
-            "Arrows ticked as shot at band 2: 1, holes found: 2. Look at the picture and correct one of them.");
+            "1 arrow is ticked as shot at band 1, but 0 such holes are found: count the holes on the sheet, and look at the ticks.",
+            "1 arrow is ticked as shot at band 2, but 2 such holes are found: count the holes on the sheet, and look at the ticks.");
   }
 
   @Test

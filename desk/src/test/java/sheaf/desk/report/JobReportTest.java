@@ -42,7 +42,8 @@ class JobReportTest {
   @Test
   void lineSheetIsToldWithWhatItSpeaksOf() {
     assertThat(report(Pages.line(Pages.JOB, 3, -3, -5, -10, -15, -20)))
-        .contains("  Sheet 3, line: 5 arrows at 5 bands\n    Impact drifts with distance, by 0.04 in")
+        .contains(
+            "  Sheet 3, line: 5 arrows at 5 bands\n    Impact drifts with distance, by 0.04 in")
         .contains("Common practice, no published standard: move the rest");
   }
 

@@ -53,6 +53,7 @@ final class HoleJudge {
   private final ArrowsShot shot;
   private final Bands bands;
   private final List<Hole> holes = new ArrayList<>();
+  private final List<SlitLine> slits = new ArrayList<>();
   private final List<Reason> doubts = new ArrayList<>();
 
   private HoleJudge(Layout layout, ArrowsShot shot) {
@@ -80,7 +81,7 @@ final class HoleJudge {
         .sorted(Comparator.comparingDouble(hole -> hole.circle().y()))
         .forEach(hole -> judge.add(hole, heads.get(hole)));
     List<MmRect> torn = chosen.stream().flatMap(hole -> hole.torn().stream()).toList();
-    return new HoleReader.Holes(judge.holes, torn, judge.doubts);
+    return new HoleReader.Holes(judge.holes, torn, judge.slits, judge.doubts);
   }
 
   /** On a shared dot nothing but the slits tells the heads. */
@@ -129,7 +130,7 @@ final class HoleJudge {
   }
 
   private void maybe(FoundHole hole) {
-    doubt(ReasonCode.HOLE_UNSURE, "Is this a hole?", place(hole));
+    doubt(ReasonCode.HOLE_UNSURE, "Is this an arrow's hole?", place(hole));
   }
 
   private void add(FoundHole found, Head shape) {
@@ -150,6 +151,7 @@ final class HoleJudge {
         zone.map(own -> layout.dots().get(own.number() - 1)).orElseGet(() -> nearest(axis));
     Head head = head(shape, dot, axis);
     boolean broadhead = head == Head.BROADHEAD;
+    slits.addAll(broadhead ? found.slits() : List.of());
     holes.add(
         new Hole(
             axis,

@@ -1,8 +1,8 @@
 package sheaf.scanner.sheet;
 
+import java.lang.ref.Reference;
 import java.util.ArrayList;
 import java.util.List;
-import org.opencv.core.Core;
 import org.opencv.core.Mat;
 import org.opencv.core.MatOfPoint2f;
 import org.opencv.core.Point;
@@ -51,13 +51,9 @@ final class MarkFinder {
     return best;
   }
 
-  /** Whether marks appear when the picture is mirrored. */
-  static boolean seenMirrored(Mat grey) {
-    try (Mats mats = new Mats()) {
-      Mat mirrored = mats.mat();
-      Core.flip(grey, mirrored, 1);
-      return !at(mirrored, LONG_SIDES[0]).isEmpty();
-    }
+  /** Whether any mark is seen at a first look. */
+  static boolean seesAny(Mat grey) {
+    return !at(grey, LONG_SIDES[0]).isEmpty();
   }
 
   private static List<SeenMark> at(Mat grey, int longSide) {
@@ -70,7 +66,10 @@ final class MarkFinder {
       }
       List<Mat> corners = new ArrayList<>();
       Mat ids = mats.mat();
-      detector().detectMarkers(small, corners, ids);
+      ArucoDetector detector = detector();
+      detector.detectMarkers(small, corners, ids);
+      // Native code works on it for long; its finalizer must not free it meanwhile.
+      Reference.reachabilityFence(detector);
       corners.forEach(mats::own);
       List<SeenMark> seen = new ArrayList<>();
       for (int i = 0; i < corners.size(); i++) {

@@ -43,12 +43,7 @@ final class Registration {
   static Geometry of(Mat grey) throws UnreadableException {
     List<SeenMark> seen = MarkFinder.find(grey);
     if (seen.isEmpty()) {
-      throw MarkFinder.seenMirrored(grey)
-          ? new UnreadableException(
-              ReasonCode.MIRRORED, "The picture is mirrored: turn mirroring off and take it again.")
-          : new UnreadableException(
-              ReasonCode.NO_SHEET,
-              "No Sheaf sheet is seen in this picture: photograph or scan the whole sheet, sharp and well lit.");
+      throw UnseenSheet.why(grey);
     }
     MarkFamily family = family(seen);
     return fit(family, used(family, seen));
@@ -95,7 +90,7 @@ final class Registration {
     if (used.size() < LEAST_MARKS) {
       throw new UnreadableException(
           ReasonCode.TOO_FEW_MARKS,
-          "%d of the sheet's eight register marks %s seen, four are needed: photograph or scan the whole sheet."
+          "%d of the sheet's eight register marks %s seen, four are needed: take the whole sheet, flat, sharp and evenly lit."
               .formatted(used.size(), used.size() == 1 ? "is" : "are"));
     }
     List<RegisterMark> all = family.marks();
@@ -104,7 +99,7 @@ final class Registration {
     if (hullArea(found) < LEAST_SPAN * hullArea(all)) {
       throw new UnreadableException(
           ReasonCode.TOO_FEW_MARKS,
-          "The register marks that are seen cover only a part of the sheet: photograph or scan the whole sheet.");
+          "The register marks that are seen cover only a part of the sheet: take the whole sheet, flat, sharp and evenly lit.");
     }
   }
 
@@ -127,6 +122,9 @@ final class Registration {
     Geometry geometry = perspective(family, used);
     List<SeenMark> sound = used.stream().filter(mark -> stray(geometry, mark) < STRAY).toList();
     Geometry better = geometry;
+    if (sound.size() < LEAST_MARKS) {
+      throw notFlat(geometry);
+    }
     if (sound.size() < used.size()) {
       refuseUnlessSpanning(family, sound);
       better = perspective(family, sound);
@@ -135,12 +133,16 @@ final class Registration {
       better = corrected(better, sound);
     }
     if (better.residual() > FLAT_ENOUGH) {
-      throw new UnreadableException(
-          ReasonCode.NOT_FLAT,
-          "The sheet does not lie flat (its marks are %.1f mm off): press it flat and take it again."
-              .formatted(better.residual()));
+      throw notFlat(better);
     }
     return better;
+  }
+
+  private static UnreadableException notFlat(Geometry geometry) {
+    return new UnreadableException(
+        ReasonCode.NOT_FLAT,
+        "The register marks do not fit on one flat sheet (%.1f mm off): press the sheet flat, with no other sheet in the picture, and take it again."
+            .formatted(geometry.residual()));
   }
 
   /** How far the farthest corner of a mark lies from where the geometry puts it, in mm. */

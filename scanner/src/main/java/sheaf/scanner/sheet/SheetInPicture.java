@@ -44,18 +44,16 @@ public record SheetInPicture(
       if (geometry.pixelsPerMm() < TOO_COARSE) {
         throw new UnreadableException(
             ReasonCode.TOO_COARSE,
-            "The picture shows only %.1f pixels a millimetre, %.1f are needed: scan at 150 dpi or more, or go closer."
+            "The picture shows only %.1f pixels a millimetre, %.1f are needed: scan at 150 dpi or more, or photograph it from nearer."
                 .formatted(geometry.pixelsPerMm(), TOO_COARSE));
       }
       Optional<Mat> colour = picture.isColour() ? Optional.of(picture.pixels()) : Optional.empty();
       FlatSheet flat = Flattening.flatten(grey, colour, geometry);
       try {
         SheetCode code = CodeReader.read(flat, geometry.family().codes());
-        return new SheetInPicture(
-            code,
-            layout(code, geometry.family()),
-            flat,
-            ScaleMeasure.of(geometry, picture.stated()));
+        Layout layout = layout(code, geometry.family());
+        WholeSheet.refuseUnlessInside(layout, geometry, grey.size());
+        return new SheetInPicture(code, layout, flat, ScaleMeasure.of(geometry, picture.stated()));
       } catch (UnreadableException e) {
         flat.close();
         throw e;
@@ -67,7 +65,7 @@ public record SheetInPicture(
     if (MarkFamily.of(code.layout().variant(), code.layout().paper()) != family) {
       throw new UnreadableException(
           ReasonCode.CODE_AGAINST_MARKS,
-          "The sheet's code says %s on %s, its register marks say %s on %s: is something glued over the code?"
+          "The sheet's code says %s on %s, its register marks say %s on %s: if something lies over the sheet, take it away and take the picture again."
               .formatted(
                   code.layout().variant().label(),
                   code.layout().paper().label(),
