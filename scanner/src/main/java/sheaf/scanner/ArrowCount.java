@@ -24,38 +24,32 @@ final class ArrowCount {
   /** What does not agree. A count left blank checks nothing and is no doubt. */
   static List<Reason> against(List<Hole> holes, ArrowsShot shot) {
     ArrowCount count = new ArrowCount(holes);
-    count.compare(shot.field(), hole -> hole.head() == Head.FIELD, "field point", "");
-    count.compare(shot.broadheads(), hole -> hole.head() == Head.BROADHEAD, "broadhead", "");
+    count.compare("field point", "", shot.field(), hole -> hole.head() == Head.FIELD);
+    count.compare("broadhead", "", shot.broadheads(), hole -> hole.head() == Head.BROADHEAD);
     if (shot.field().isEmpty() && shot.broadheads().isEmpty()) {
-      count.compare(shot.all(), any -> true, "arrow", "");
+      count.compare("arrow", "", shot.all(), any -> true);
     }
-    new TreeMap<>(shot.byZone())
-        .forEach(
-            (zone, arrows) ->
-                count.compare(
-                    OptionalInt.of(arrows),
-                    hole -> hole.zone().orElse(0) == zone,
-                    "arrow",
-                    " at " + zone));
+    new TreeMap<>(shot.byZone()).forEach(count::compare);
     return count.differences;
   }
 
-  private void compare(OptionalInt shot, Predicate<Hole> own, String arrow, String where) {
+  private void compare(int zone, int shot) {
+    Predicate<Hole> own = hole -> hole.zone().orElse(0) == zone;
+    compare("arrow", " at band " + zone, OptionalInt.of(shot), own);
+  }
+
+  private void compare(String arrow, String where, OptionalInt shot, Predicate<Hole> own) {
     long found = holes.stream().filter(own).count();
     if (shot.isPresent() && shot.getAsInt() != found) {
       differences.add(
           Reason.of(
               ReasonCode.ARROWS_AGAINST_HOLES,
-              "%s%s ticked as shot%s, but %s found: count the holes on the sheet, and look at the ticks."
-                  .formatted(
-                      many(shot.getAsInt(), arrow),
-                      shot.getAsInt() == 1 ? " is" : " are",
-                      where,
-                      many(found, "such hole") + (found == 1 ? " is" : " are"))));
+              "%s ticked as shot%s, but %s found: count the holes on the sheet, and look at the ticks."
+                  .formatted(are(shot.getAsInt(), arrow), where, are(found, "such hole"))));
     }
   }
 
-  private static String many(long count, String what) {
-    return count + " " + what + (count == 1 ? "" : "s");
+  private static String are(long number, String noun) {
+    return number + " " + noun + (number == 1 ? " is" : "s are");
   }
 }
