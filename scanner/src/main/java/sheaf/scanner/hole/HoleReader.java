@@ -30,6 +30,9 @@ public final class HoleReader {
   /** Holes nearer than this share of the shaft's diameter are one hole found twice. */
   private static final double SAME = 0.7;
 
+  /** Holes that overlap are at least this share of the diameter apart, or are taken for one. */
+  private static final double OVERLAP = 0.42;
+
   /** A slit in front of something dark is darker than the paper beside it by this. */
   private static final double DARK_SLIT = 0.08;
 
@@ -106,7 +109,8 @@ public final class HoleReader {
     Surface surface = Surface.of(sheet, layout);
     try (Seeds seeds = Seeds.find(surface, shot)) {
       HoleReader reader = new HoleReader(sheet, surface, seeds);
-      Holes holes = HoleJudge.judge(reader.circles(), layout, shot, reader.losesHairlines());
+      Holes holes =
+          HoleJudge.judge(reader.circles(shot.all()), layout, shot, reader.losesHairlines());
       return reader.losesRims() && !holes.found().isEmpty() ? holes.withCoarseRims() : holes;
     }
   }
@@ -120,7 +124,7 @@ public final class HoleReader {
     return seeds.kind() == Seeds.Kind.FAINT && sheet.sourcePixelsPerMm() < SHOWS_RIMS;
   }
 
-  private List<FoundHole> circles() {
+  private List<FoundHole> circles(OptionalInt shot) {
     OptionalInt radius = usualRadius();
     if (radius.isEmpty()) {
       return List.of();
@@ -128,10 +132,29 @@ public final class HoleReader {
     int usual = radius.getAsInt();
     List<Candidate> candidates =
         hopeful.stream().map(seed -> candidate(fit(seed, usual), usual)).toList();
-    return distinct(candidates).stream()
-        .filter(candidate -> candidate.evidence() >= HoleJudge.POSSIBLE)
-        .map(this::found)
-        .toList();
+    List<Candidate> distinct = new ArrayList<>(distinct(candidates));
+    distinct.removeIf(candidate -> candidate.evidence() < HoleJudge.POSSIBLE);
+    if (shot.orElse(0) > distinct.size()) {
+      addHiding(distinct, usual);
+    }
+    return distinct.stream().map(this::found).toList();
+  }
+
+  /** One hole may hide in the opening of another: in what the circles found leave open of it. */
+  private void addHiding(List<Candidate> found, int radius) {
+    try (Seeds rest = seeds.beside(found.stream().map(Candidate::circle).toList())) {
+      for (Seeds.Seed seed : rest.places()) {
+        Opening opening = Opening.of(rest, seed, radius);
+        Candidate hiding = candidate(new ShaftFit(fresh(opening, REACH), opening, REACH), radius);
+        boolean apart =
+            found.stream()
+                .map(Candidate::circle)
+                .allMatch(other -> other.distanceTo(hiding.circle()) >= OVERLAP * 2 * radius);
+        if (apart && hiding.evidence() >= HoleJudge.POSSIBLE) {
+          found.add(hiding);
+        }
+      }
+    }
   }
 
   /**
@@ -177,9 +200,14 @@ public final class HoleReader {
     if (before != null && before.reach(opening.x(), opening.y(), reach)) {
       return before;
     }
-    RimViews fresh = RimViews.around(surface, seeds.kind(), opening.x(), opening.y(), reach + MOVE);
+    RimViews fresh = fresh(opening, reach - ShaftFit.BEYOND + MOVE);
     views.put(seed, fresh);
     return fresh;
+  }
+
+  private RimViews fresh(Opening opening, int reach) {
+    return RimViews.around(
+        surface, seeds.kind(), opening.x(), opening.y(), reach + ShaftFit.BEYOND);
   }
 
   private static Candidate candidate(ShaftFit fit, int radius) {

@@ -4,6 +4,7 @@ import java.util.List;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
+import org.opencv.core.Point;
 import org.opencv.core.Rect;
 import org.opencv.core.Scalar;
 import org.opencv.core.Size;
@@ -46,6 +47,12 @@ record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoClo
 
   /** Share of the gathering disc that must be open: a hole closed by its flaps to a third. */
   private static final double LEAST_OPEN = 0.16;
+
+  /** The same of what a hole leaves open beside others that overlap it. */
+  private static final double LEAST_LEFT = 0.07;
+
+  /** What is open within this share of a hole's radius is that hole. */
+  private static final double TAKEN = 0.95;
 
   /** Share of the gathering disc that must be disturbed where openings are faint. */
   private static final double LEAST_DISTURBED = 0.2;
@@ -130,6 +137,19 @@ record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoClo
   private static Rect reduced(Rect rect) {
     return new Rect(
         rect.x / REDUCTION, rect.y / REDUCTION, rect.width / REDUCTION, rect.height / REDUCTION);
+  }
+
+  /** Places where the openings go on beyond the circles of holes already found. */
+  Seeds beside(List<Circle> found) {
+    Mat rest = map.clone();
+    for (Circle circle : found) {
+      Point centre = new Point(circle.x() / REDUCTION, circle.y() / REDUCTION);
+      int radius = (int) Math.round(TAKEN * circle.radius() / REDUCTION);
+      Imgproc.circle(rest, centre, radius, new Scalar(0), Imgproc.FILLED);
+    }
+    try (Mats mats = new Mats()) {
+      return new Seeds(kind, rest, free.clone(), peaks(rest, free, GATHER, LEAST_LEFT, mats));
+    }
   }
 
   /** 255 on the page but for its outermost edge. */
