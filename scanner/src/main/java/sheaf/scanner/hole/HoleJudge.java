@@ -3,6 +3,7 @@ package sheaf.scanner.hole;
 import static java.util.stream.Collectors.groupingBy;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -77,6 +78,7 @@ final class HoleJudge {
     Map<FoundHole, Head> dots = new HashMap<>();
     chosen.forEach(hole -> dots.put(hole, declared(judge.sorted(place(hole)).get(0))));
     Map<FoundHole, Head> heads = Heads.of(chosen, dots, shot);
+    judge.doubtTicked(heads.values());
     chosen.stream()
         .sorted(Comparator.comparingDouble(hole -> hole.circle().y()))
         .forEach(hole -> judge.add(hole, heads.get(hole)));
@@ -191,7 +193,7 @@ final class HoleJudge {
   /** The shape tells the head, or leaves it to the dot; the dot must not contradict it. */
   private Head head(Head shape, AimDot dot, MmPoint axis) {
     if (!layout.id().kind().comparesHeads()) {
-      return dot.aim() == Aim.SHARED ? ticked(shape, axis) : declared(dot);
+      return shot.head().orElse(declared(dot));
     }
     if (shape == Head.UNKNOWN && dot.aim() == Aim.SHARED) {
       doubt(
@@ -214,19 +216,23 @@ final class HoleJudge {
     return shape;
   }
 
-  /** Where all arrows bear the same head, the tick tells it; without one, only the shape can. */
-  private Head ticked(Head shape, MmPoint axis) {
-    Optional<Head> ticked = shot.head();
-    if (ticked.isPresent() && shape != Head.UNKNOWN && shape != ticked.get()) {
-      doubt(
-          ReasonCode.HEAD_AGAINST_DOT,
-          "This hole looks like a %s's, but the sheet says %s: which is right?"
-              .formatted(
-                  shape == Head.FIELD ? "field point" : "broadhead",
-                  ticked.get() == Head.FIELD ? "field points" : "broadheads"),
-          axis);
+  /** Where all arrows bear one head, most of their holes must not look like the other's. */
+  private void doubtTicked(Collection<Head> shapes) {
+    long other = shapes.stream().filter(this::isOther).count();
+    if (2 * other > shapes.size()) {
+      boolean field = shot.head().equals(Optional.of(Head.FIELD));
+      doubts.add(
+          Reason.of(
+              ReasonCode.HEAD_AGAINST_DOT,
+              "%s are ticked, but most holes look like those of %s: look at the arrows, and at the tick."
+                  .formatted(
+                      field ? "Field points" : "Broadheads",
+                      field ? "broadheads" : "field points")));
     }
-    return ticked.orElse(shape);
+  }
+
+  private boolean isOther(Head shape) {
+    return shape != Head.UNKNOWN && shot.head().filter(ticked -> ticked != shape).isPresent();
   }
 
   private static Head declared(AimDot dot) {
