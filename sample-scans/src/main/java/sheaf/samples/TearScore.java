@@ -1,6 +1,7 @@
 package sheaf.samples;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -11,6 +12,7 @@ import sheaf.core.page.MmVector;
 import sheaf.core.reading.PageReading;
 import sheaf.core.reading.ReadingState;
 import sheaf.core.reading.Reason;
+import sheaf.core.reading.ReasonCode;
 import sheaf.core.reading.TearReading;
 import sheaf.samples.scene.TearShot;
 import sheaf.samples.scene.Truth;
@@ -20,7 +22,7 @@ import sheaf.samples.scene.Truth;
  *
  * @param seed of the sheet
  * @param truth of the sheet
- * @param state in which the reading ended
+ * @param state in which the reading would have ended if tears were not read on trial
  * @param matches tears found in zones that were shot at once
  * @param faults everything that is wrong, in words
  * @param reasons codes of the reading's reasons
@@ -70,10 +72,19 @@ public record TearScore(
     return new TearScore(
         seed,
         truth,
-        reading.state(),
+        state(reading),
         List.copyOf(matches),
         List.copyOf(faults),
         reading.reasons().stream().map(Reason::code).map(code -> code.label()).distinct().toList());
+  }
+
+  private static ReadingState state(PageReading reading) {
+    return reading.reasons().stream()
+        .map(Reason::code)
+        .filter(code -> code != ReasonCode.TEAR_ON_TRIAL)
+        .map(ReasonCode::ending)
+        .max(Comparator.naturalOrder())
+        .orElse(ReadingState.READ);
   }
 
   private static void compare(
@@ -141,14 +152,15 @@ public record TearScore(
         : Optional.of("%d vanes read as %d".formatted(shot.vanes(), found.vanes()));
   }
 
-  /** Whether the page claims to be sure and is wrong. */
+  /** Whether nothing but the trial makes a person look, and the page is wrong. */
   public boolean silentlyWrong() {
     return state == ReadingState.READ && !faults.isEmpty();
   }
 
   /** Whether a person must look because a zone was hit twice. */
   public boolean mustBeChecked() {
-    return truth.expected().equals("check");
+    long zones = truth.tears().stream().map(TearShot::zone).distinct().count();
+    return zones < truth.tears().size();
   }
 
   @Override

@@ -25,6 +25,10 @@ class CommittedSamplesTest {
     return SheetCode.parse(sample.truth().code()).orElseThrow();
   }
 
+  private static CommittedSample named(String name) {
+    return ALL.stream().filter(sample -> sample.name().equals(name)).findFirst().orElseThrow();
+  }
+
   @Test
   void thereAreAtLeastNineAndEachIsSmall() {
     assertThat(ALL).hasSizeGreaterThanOrEqualTo(9);
@@ -63,14 +67,30 @@ class CommittedSamplesTest {
   }
 
   @Test
+  void theJobEndsWithALineSheetAndAGroupSheet() {
+    CommittedSample line = ALL.get(4);
+    CommittedSample group = ALL.get(5);
+    assertThat(code(line).job()).isEqualTo(code(ALL.get(0)).job());
+    assertThat(code(group).job()).isEqualTo(code(ALL.get(0)).job());
+    assertThat(code(line).layout().kind()).isEqualTo(SheetKind.LINE);
+    assertThat(line.truth().shots())
+        .extracting(shot -> shot.zone().orElseThrow())
+        .containsExactly(1, 1, 2, 2, 3, 3, 4, 4, 5, 5);
+    assertThat(code(group).layout().kind()).isEqualTo(SheetKind.GROUP);
+    assertThat(group.truth().shots()).hasSize(5);
+  }
+
+  @Test
   void theTearSheetsShowABowTunedToABulletHoleAndAZoneHitTwice() {
-    List<TearShot> tuned = ALL.get(12).truth().tears();
+    List<TearShot> tuned = named("tears-backing.jpg").truth().tears();
     assertThat(tuned).extracting(TearShot::zone).containsExactly(1, 2, 3, 4);
     assertThat(tuned)
         .extracting(tear -> tear.point().distanceTo(tear.tail()))
         .isSortedAccordingTo(Comparator.reverseOrder())
         .endsWith(0.0);
-    assertThat(ALL.get(13).truth().tears()).extracting(TearShot::zone).containsExactly(1, 2, 2);
+    assertThat(named("check-tears-two-shots.jpg").truth().tears())
+        .extracting(TearShot::zone)
+        .containsExactly(1, 2, 2);
   }
 
   @Test

@@ -51,9 +51,14 @@ class TearReadingTest {
   void aBowTunedToABulletHoleIsReadZoneByZone() {
     CommittedSamples.CommittedSample sample = sample("tears-backing.jpg");
 
-    TearScore score = TearScore.of(0, read(sample.file()), sample.truth());
+    PageReading reading = read(sample.file());
+    TearScore score = TearScore.of(0, reading, sample.truth());
 
-    assertThat(score.state()).isEqualTo(ReadingState.READ);
+    assertThat(reading.state()).isEqualTo(ReadingState.CHECK);
+    assertThat(reading.reasons())
+        .extracting(Reason::code)
+        .hasSize(4)
+        .containsOnly(ReasonCode.TEAR_ON_TRIAL);
     assertThat(score.faults()).isEmpty();
     assertThat(score.matches())
         .hasSize(4)

@@ -27,11 +27,12 @@ record SheetReading(PageReading page, List<SlitLine> slits) {
     sheet.printScale().flatMap(PrintSize::worthSaying).ifPresent(reasons::add);
     HiddenPrint.doubt(sheet.flat(), sheet.layout()).ifPresent(reasons::add);
     FieldReader boxes = FieldReader.measure(sheet.flat(), sheet.layout());
-    ArrowsShot shot = ArrowsShot.of(boxes.read(List.of()).readings());
+    ArrowsShot shot = ArrowsShot.of(boxes.read(List.of()).readings(), sheet.layout());
     boolean zones = TearReader.reads(sheet.layout());
     TearReader.Tears tears =
         zones ? TearReader.read(sheet.flat(), sheet.layout()) : TearReader.Tears.NONE;
     reasons.addAll(tears.doubts());
+    reasons.addAll(TearTrial.doubts(tears.found(), sheet.code(), sheet.printScale()));
     HoleReader.Holes holes =
         zones ? HoleReader.Holes.NONE : HoleReader.read(sheet.flat(), sheet.layout(), shot);
     reasons.addAll(holes.doubts());

@@ -22,7 +22,8 @@ import sheaf.core.reading.ReasonCode;
  * printScale     number or null: true size over designed size, both directions taken together
  * printScaleXY   {x, y} or null: the same across and down
  * holes          list of {x, y, head (field, broadhead, unknown), blades, cut, aim (field,
- *                broadhead, shared), confidence, axisError, diameter}
+ *                broadhead, shared), zone (number of the band, or null), confidence, axisError,
+ *                diameter}
  * tears          list of {zone, point {x, y}, tail {x, y}, length (true millimetres where the print
  *                scale is known; 0 for a bullet hole), vanes (3, 4 or null when they do not tell),
  *                pointError, tailError, confidence}

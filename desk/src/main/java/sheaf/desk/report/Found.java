@@ -23,18 +23,22 @@ final class Found {
       return "";
     }
     return switch (page.sheet().get().layout().kind()) {
-      case PAIR -> holes(page, room);
+      case PAIR -> at(heads(page), page, room);
+      case LINE, GROUP, SIGHT_IN -> at(Text.count(page.holes().size(), "hole"), page, room);
       case TEAR -> tears(page);
       default -> fields(page);
     };
   }
 
-  private static String holes(PageReading page, int room) {
+  private static String heads(PageReading page) {
     List<String> heads = new ArrayList<>();
     count(page, Head.FIELD, "field", heads);
     count(page, Head.BROADHEAD, "broadhead", heads);
     count(page, Head.UNKNOWN, "unsure", heads);
-    String holes = heads.isEmpty() ? "no holes" : String.join(" + ", heads);
+    return heads.isEmpty() ? "no holes" : String.join(" + ", heads);
+  }
+
+  private static String at(String holes, PageReading page, int room) {
     String at = page.field("distance").filter(f -> f.value().isPresent()).map(Found::at).orElse("");
     return holes.length() + at.length() <= room ? holes + at : holes;
   }

@@ -63,7 +63,11 @@ class TearSceneMixTest {
 
   @Test
   void someZonesAreLeftEmptyAndSomeAreHitTwice() {
-    long twice = SCENES.stream().filter(scene -> scene.expected().equals("check")).count();
+    long twice =
+        SCENES.stream()
+            .map(TearScene::tears)
+            .filter(t -> t.stream().map(TearShot::zone).distinct().count() < t.size())
+            .count();
     assertThat(twice).isBetween(8L, 35L);
     assertThat(SCENES).anyMatch(scene -> scene.tears().size() == 1);
     assertThat(SCENES).anyMatch(scene -> scene.tears().size() >= 4);

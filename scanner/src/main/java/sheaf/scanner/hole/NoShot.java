@@ -16,7 +16,7 @@ import sheaf.scanner.opencv.Mats;
  * round holes of an office punch. Paper torn by a point opens over four fifths of the shaft's disc
  * at most, and never so round.
  */
-final class NoShot {
+public final class NoShot {
 
   /** Office punches: 6 mm by ISO 838, 7 to 8 mm elsewhere (from memory); with some room. */
   private static final double LEAST_DIAMETER = 5;
@@ -37,7 +37,7 @@ final class NoShot {
    * @param open 255 where it is surely open; 8-bit
    * @param pixelsPerMm of the map
    */
-  static void clear(Mat open, double pixelsPerMm) {
+  public static void clear(Mat open, double pixelsPerMm) {
     try (Mats mats = new Mats()) {
       Mat set = mats.mat();
       Core.compare(open, new Scalar(128), set, Core.CMP_GE);

@@ -12,7 +12,7 @@ import sheaf.scanner.opencv.Mats;
 /** Resamples a picture onto the page as designed. */
 final class Flattening {
 
-  /** The map is computed for every so many pixels and interpolated: it is smooth. */
+  /** The map is computed for blocks of so many pixels and interpolated: it is smooth. */
   private static final int GRID = 16;
 
   /** A picture finer than this many times the flat sheet is averaged down first. */
@@ -23,35 +23,35 @@ final class Flattening {
   static FlatSheet flatten(Mat grey, Optional<Mat> colour, Geometry geometry) {
     double resolution = geometry.pixelsPerMm();
     double reduction = Math.min(1, FINE * FlatSheet.PIXELS_PER_MM / resolution);
+    Paper paper = geometry.family().paper();
     try (Mats mats = new Mats()) {
       Mat map = map(geometry, reduction, mats);
-      return new FlatSheet(
-          resample(grey, map, reduction),
-          colour.map(picture -> resample(picture, map, reduction)),
-          resolution);
+      if (colour.isEmpty()) {
+        return new FlatSheet(resample(grey, map, reduction, paper), Optional.empty(), resolution);
+      }
+      Mat flat = resample(colour.get(), map, reduction, paper);
+      Mat flatGrey = new Mat();
+      Imgproc.cvtColor(flat, flatGrey, Imgproc.COLOR_BGR2GRAY);
+      return new FlatSheet(flatGrey, Optional.of(flat), resolution);
     }
   }
 
-  private static Mat resample(Mat picture, Mat map, double reduction) {
+  private static Mat resample(Mat picture, Mat map, double reduction, Paper paper) {
     try (Mats mats = new Mats()) {
       Mat source = picture;
       if (reduction < 1) {
         source = mats.mat();
         Imgproc.resize(picture, source, new Size(), reduction, reduction, Imgproc.INTER_AREA);
       }
-      Mat flat = new Mat();
-      Imgproc.remap(source, flat, map, mats.mat(), Imgproc.INTER_LINEAR);
-      return flat;
+      return Remapping.of(source, map, GRID, columns(paper), rows(paper));
     }
   }
 
-  /** For every pixel of the flat sheet, where it comes from. */
+  /** For every block of the flat sheet, where its middle comes from. */
   private static Mat map(Geometry geometry, double reduction, Mats mats) {
     Paper paper = geometry.family().paper();
-    int columns = (int) Math.round(paper.width() * FlatSheet.PIXELS_PER_MM);
-    int rows = (int) Math.round(paper.height() * FlatSheet.PIXELS_PER_MM);
-    int coarseColumns = columns / GRID + 2;
-    int coarseRows = rows / GRID + 2;
+    int coarseColumns = columns(paper) / GRID + 2;
+    int coarseRows = rows(paper) / GRID + 2;
     Mat coarse = mats.own(new Mat(coarseRows, coarseColumns, CvType.CV_32FC2));
     float[] row = new float[coarseColumns * 2];
     for (int r = 0; r < coarseRows; r++) {
@@ -65,9 +65,14 @@ final class Flattening {
       }
       coarse.put(r, 0, row);
     }
-    Mat fine = mats.mat();
-    Size size = new Size((double) coarseColumns * GRID, (double) coarseRows * GRID);
-    Imgproc.resize(coarse, fine, size, 0, 0, Imgproc.INTER_LINEAR);
-    return mats.own(fine.submat(0, rows, 0, columns));
+    return coarse;
+  }
+
+  private static int columns(Paper paper) {
+    return (int) Math.round(paper.width() * FlatSheet.PIXELS_PER_MM);
+  }
+
+  private static int rows(Paper paper) {
+    return (int) Math.round(paper.height() * FlatSheet.PIXELS_PER_MM);
   }
 }

@@ -1,15 +1,9 @@
 package sheaf.scanner.tear;
 
-import java.util.ArrayList;
 import java.util.List;
-import org.opencv.core.Mat;
 import sheaf.core.layout.Zone;
 import sheaf.scanner.hole.Circle;
-import sheaf.scanner.hole.Grid;
-import sheaf.scanner.hole.Seeds;
 import sheaf.scanner.hole.Slit;
-import sheaf.scanner.hole.SlitTracer;
-import sheaf.scanner.hole.Surface;
 import sheaf.scanner.sheet.FlatSheet;
 
 /** Tells a tear's tail from its point: vanes cut slits around the tail, a point does not. */
@@ -19,15 +13,6 @@ final class EndFinder {
 
   /** The shortest line beyond the shaft that may be a vane's, in millimetres. */
   private static final double SHORTEST = 2.2;
-
-  /** A slit in front of something dark is darker than the paper beside it by this. */
-  private static final double DARK_SLIT = 0.08;
-
-  /** A slit in front of white differs from the paper beside it by this. */
-  private static final double FAINT_SLIT = 0.03;
-
-  /** A slit in front of the backing is more of its colour than what lies beside it by this. */
-  private static final double COLOURED_SLIT = 0.15;
 
   /** Ends nearer than this, in millimetres, are one. */
   private static final double SAME = 1;
@@ -43,14 +28,13 @@ final class EndFinder {
 
   private final TornMap map;
   private final TearFit fit;
-  private final Surface surface;
-  private final Seeds.Kind kind;
+  private final TearView view;
 
-  EndFinder(TornMap map, Surface surface, Seeds.Kind kind) {
+  /** Looks at a tear's surroundings. */
+  EndFinder(TornMap map, TearView view) {
     this.map = map;
-    this.fit = new TearFit(map, kind);
-    this.surface = surface;
-    this.kind = kind;
+    this.fit = new TearFit(map, view.kind());
+    this.view = view;
   }
 
   /** Looks at a tear both ways round and takes the better. */
@@ -98,9 +82,9 @@ final class EndFinder {
     TearFit shaft = fit;
     TearFit.End tail = fit.tail(best);
     for (int round = 0; round < ROUNDS; round++) {
-      shaft = new TearFit(without(map, best, star.slits()), kind);
+      shaft = new TearFit(without(map, best, star.slits()), view.kind());
       best = shaft.settled(best);
-      tail = slitLines(best).meeting(shaft.tail(best), star.slits());
+      tail = view.lines().meeting(shaft.tail(best), star.slits());
       best = shaft.pointSettled(at(best, tail));
       star = star(best);
     }
@@ -153,37 +137,10 @@ final class EndFinder {
 
   /** The lines that run outward from a hub. */
   private List<Slit> lines(Circle hub) {
-    return new SlitTracer(layers(hub)).trace(hub, SHORTEST * MM);
+    return view.tracer().trace(hub, SHORTEST * MM);
   }
 
   private static Circle hub(Capsule tear) {
     return new Circle(tear.tailX() * MM - 0.5, tear.tailY() * MM - 0.5, tear.radius() * MM);
-  }
-
-  private List<SlitTracer.Layer> layers(Circle hub) {
-    List<SlitTracer.Layer> layers = new ArrayList<>();
-    layers.add(
-        new SlitTracer.Layer(
-            grid(surface.darkness(), hub), grid(surface.hidden(), hub), toneContrast()));
-    if (kind == Seeds.Kind.COLOURED) {
-      Grid backing = grid(surface.backing().orElseThrow(), hub);
-      layers.add(new SlitTracer.Layer(backing, Grid.zero(), COLOURED_SLIT));
-    }
-    return layers;
-  }
-
-  private double toneContrast() {
-    return kind == Seeds.Kind.FAINT ? Math.max(FAINT_SLIT, 3 * surface.noise()) : DARK_SLIT;
-  }
-
-  private SlitLines slitLines(Capsule tear) {
-    Circle hub = hub(tear);
-    return kind == Seeds.Kind.COLOURED
-        ? new SlitLines(grid(surface.backing().orElseThrow(), hub), COLOURED_SLIT)
-        : new SlitLines(grid(surface.darkness(), hub), toneContrast());
-  }
-
-  private static Grid grid(Mat map, Circle hub) {
-    return Grid.around(map, hub.x(), hub.y(), SlitTracer.REACH + 2 * MM);
   }
 }

@@ -37,13 +37,15 @@ public final class TearReader {
   /** The radius to begin with. */
   private static final double USUAL = 3.1;
 
-  private final TornMap map;
+  private final Surface surface;
   private final Seeds.Kind kind;
+  private final TornMap map;
   private final TearFit fit;
 
-  private TearReader(TornMap map, Seeds.Kind kind) {
-    this.map = map;
+  private TearReader(Surface surface, Seeds.Kind kind) {
+    this.surface = surface;
     this.kind = kind;
+    this.map = TornMap.of(surface, kind);
     this.fit = new TearFit(map, kind);
   }
 
@@ -74,17 +76,15 @@ public final class TearReader {
 
   /** Finds the tears of a tear sheet. */
   public static Tears read(FlatSheet sheet, Layout layout) {
-    try (Surface surface = Surface.of(sheet, layout);
-        Seeds seeds = Seeds.find(surface, ArrowsShot.of(List.of()))) {
-      TearReader reader = new TearReader(TornMap.of(surface, seeds), seeds.kind());
-      EndFinder ends = new EndFinder(reader.map, surface, seeds.kind());
+    Surface surface = Surface.of(sheet, layout);
+    try (Seeds seeds = Seeds.find(surface, ArrowsShot.of(List.of(), layout))) {
+      TearReader reader = new TearReader(surface, seeds.kind());
       List<TornSpots.Spot> spots =
           TornSpots.in(layout.target().orElseThrow(), reader.map, seeds.kind());
       List<Spotted> spotted =
           layout.zones().stream().map(zone -> reader.spotted(zone, layout.zones(), spots)).toList();
       double radius = reader.radius(spotted);
-      return TearJudge.judge(
-          spotted.stream().map(zone -> reader.found(zone, radius, ends)).toList());
+      return TearJudge.judge(spotted.stream().map(zone -> reader.found(zone, radius)).toList());
     }
   }
 
@@ -145,12 +145,12 @@ public final class TearReader {
     return best;
   }
 
-  private FoundTear found(Spotted zone, double radius, EndFinder ends) {
+  private FoundTear found(Spotted zone, double radius) {
     if (zone.rough().isEmpty()) {
       return FoundTear.nothing(zone.zone());
     }
     Capsule tear = fit.settled(zone.rough().get().with(radius));
-    FoundTear found = ends.find(zone.zone(), tear);
+    FoundTear found = new EndFinder(map, TearView.of(surface, kind, tear)).find(zone.zone(), tear);
     return found.with(Unexplained.by(found, zone.spots(), second(found, zone.spots())));
   }
 

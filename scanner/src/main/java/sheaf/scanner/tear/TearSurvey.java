@@ -49,9 +49,9 @@ public record TearSurvey(String kind, long[] torn, long[] plain) {
 
   /** Counts the cells of a sheet's zones. */
   public static TearSurvey of(FlatSheet sheet, Layout layout, List<Known> tears) {
-    try (Surface surface = Surface.of(sheet, layout);
-        Seeds seeds = Seeds.find(surface, ArrowsShot.of(List.of()))) {
-      TornMap map = TornMap.of(surface, seeds);
+    Surface surface = Surface.of(sheet, layout);
+    try (Seeds seeds = Seeds.find(surface, ArrowsShot.of(List.of(), layout))) {
+      TornMap map = TornMap.of(surface, seeds.kind());
       TearSurvey survey =
           new TearSurvey(seeds.kind().name(), new long[PARTS * RINGS * SORTS], new long[SORTS]);
       List<Capsule> capsules = tears.stream().map(Known::capsule).toList();

@@ -6,6 +6,7 @@ import org.opencv.core.Mat;
 import org.opencv.core.Scalar;
 import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
+import sheaf.scanner.hole.NoShot;
 import sheaf.scanner.hole.Seeds;
 import sheaf.scanner.hole.Surface;
 import sheaf.scanner.opencv.Mats;
@@ -41,6 +42,11 @@ final class TornMap {
   /** Paper is darker or brighter than usual from this share of its tone on. */
   private static final float TONE = 0.02f;
 
+  /** In front of something dark, an opening may be seen from this darkness on, or is sure. */
+  private static final double DARK_FROM = 0.3;
+
+  private static final double DARK_FULL = 0.5;
+
   /** Edges are what a narrow blur keeps and a wide one does not, in cells. */
   private static final double FINE = 0.7;
 
@@ -65,32 +71,37 @@ final class TornMap {
     this.sorts = sorts;
   }
 
-  /** The map of a sheet. */
-  static TornMap of(Surface surface, Seeds seeds) {
+  /** The map of a sheet through whose holes something of a kind is seen. */
+  static TornMap of(Surface surface, Seeds.Kind kind) {
     try (Mats mats = new Mats()) {
-      Mat hidden = mats.mat();
-      surface.hidden().copyTo(hidden);
-      if (seeds.kind() != Seeds.Kind.FAINT) {
-        Core.bitwise_or(hidden, surface.solid(), hidden);
-      }
-      Mat hides = reduced(hidden, mats);
-      Mat free = mats.mat();
-      Core.compare(hides, new Scalar(0), free, Core.CMP_EQ);
-      Mat plain = mats.mat();
-      reduced(surface.darkness(), mats).copyTo(plain);
+      Mat plain = mats.own(surface.halfDarkness());
+      Mat open = open(surface, kind, plain, mats);
+      byte[] noShot = bytes(noShot(open, mats));
+      Mat free = mats.own(surface.halfPaper(kind, plain));
       plain.setTo(new Scalar(0), inverted(free, mats));
       float[] edges = floats(edges(plain, surface.noise(), mats));
       float[] tones = floats(blurred(plain, SMOOTH, mats));
+      float[] shares = floats(open);
       byte[] seen = bytes(free);
-      float[] open = open(surface, seeds, mats);
       byte[] sorts = new byte[seen.length];
-      boolean printHides = seeds.kind() != Seeds.Kind.COLOURED;
+      boolean printHides = kind != Seeds.Kind.COLOURED;
       for (int i = 0; i < sorts.length; i++) {
-        boolean lost = seen[i] == 0 && (printHides || open[i] < SHARES[0]);
-        sorts[i] = (byte) (lost ? HIDDEN : sort(open[i], edges[i], tones[i], seeds.kind()));
+        boolean printed = seen[i] == 0 && (printHides || shares[i] < SHARES[0]);
+        boolean lost = printed || noShot[i] != 0;
+        sorts[i] = (byte) (lost ? HIDDEN : sort(shares[i], edges[i], tones[i], kind));
       }
       return new TornMap(plain.cols(), plain.rows(), sorts);
     }
+  }
+
+  /** Not 0 where no arrow made the opening. */
+  private static Mat noShot(Mat open, Mats mats) {
+    Mat all = mats.mat();
+    open.convertTo(all, CvType.CV_8U, 255);
+    Mat shot = mats.own(all.clone());
+    NoShot.clear(shot, PER_MM);
+    Core.subtract(all, shot, all);
+    return all;
   }
 
   private static int sort(float open, float edge, float tone, Seeds.Kind kind) {
@@ -110,11 +121,12 @@ final class TornMap {
     return level;
   }
 
-  private static float[] open(Surface surface, Seeds seeds, Mats mats) {
-    return switch (seeds.kind()) {
-      case COLOURED -> floats(reduced(surface.backing().orElseThrow(), mats));
-      case DARK -> floats(ramp(reduced(surface.darkness(), mats), 0.3, 0.5, mats));
-      case FAINT -> new float[(int) seeds.map().total()];
+  /** How far each place is open. */
+  private static Mat open(Surface surface, Seeds.Kind kind, Mat darkness, Mats mats) {
+    return switch (kind) {
+      case COLOURED -> mats.own(surface.halfBacking());
+      case DARK -> ramp(darkness, DARK_FROM, DARK_FULL, mats);
+      case FAINT -> mats.own(Mat.zeros(darkness.size(), CvType.CV_32F));
     };
   }
 
@@ -145,13 +157,6 @@ final class TornMap {
     Core.max(ramp, new Scalar(0), ramp);
     Core.min(ramp, new Scalar(1), ramp);
     return ramp;
-  }
-
-  private static Mat reduced(Mat map, Mats mats) {
-    Mat small = mats.mat();
-    double scale = 1.0 / Seeds.REDUCTION;
-    Imgproc.resize(map, small, new Size(), scale, scale, Imgproc.INTER_AREA);
-    return small;
   }
 
   private static float[] floats(Mat map) {
