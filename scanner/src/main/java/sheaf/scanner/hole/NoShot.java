@@ -29,6 +29,12 @@ public final class NoShot {
   /** Beside the page's outermost edge so far, in millimetres, what lies behind may be seen. */
   private static final double EDGE = 1.5;
 
+  /** In OpenCV's nesting of outlines, where the one around is told; below 0 there is none. */
+  private static final int PARENT = 3;
+
+  /** Outlines so many levels further in belong to an outline: those of its gaps. */
+  private static final int WITHIN = 1;
+
   private NoShot() {}
 
   /**
@@ -42,18 +48,27 @@ public final class NoShot {
       Mat set = mats.mat();
       Core.compare(open, new Scalar(128), set, Core.CMP_GE);
       List<MatOfPoint> outlines = new ArrayList<>();
-      Imgproc.findContours(
-          set, outlines, mats.mat(), Imgproc.RETR_EXTERNAL, Imgproc.CHAIN_APPROX_NONE);
+      Mat nesting = mats.mat();
+      Imgproc.findContours(set, outlines, nesting, Imgproc.RETR_CCOMP, Imgproc.CHAIN_APPROX_NONE);
       outlines.forEach(mats::own);
       for (int i = 0; i < outlines.size(); i++) {
-        if (atEdge(outlines.get(i), open, EDGE * pixelsPerMm)
-            || isPunched(outlines.get(i), pixelsPerMm)) {
+        boolean outer = nesting.get(0, i)[PARENT] < 0;
+        if (outer
+            && (atEdge(outlines.get(i), open, EDGE * pixelsPerMm)
+                || isPunched(outlines.get(i), pixelsPerMm))) {
           // With the blurred rim, which is open in part.
-          Imgproc.drawContours(open, outlines, i, new Scalar(0), Imgproc.FILLED);
-          Imgproc.drawContours(open, outlines, i, new Scalar(0), (int) pixelsPerMm);
+          draw(open, outlines, i, Imgproc.FILLED, nesting);
+          draw(open, outlines, i, (int) pixelsPerMm, nesting);
         }
       }
     }
+  }
+
+  /** Paper may be missing all around: what lies within is the page, and stays. */
+  private static void draw(
+      Mat open, List<MatOfPoint> outlines, int outline, int thickness, Mat nesting) {
+    Imgproc.drawContours(
+        open, outlines, outline, new Scalar(0), thickness, Imgproc.LINE_8, nesting, WITHIN);
   }
 
   private static boolean atEdge(MatOfPoint outline, Mat open, double edge) {
