@@ -11,9 +11,11 @@ import java.util.Arrays;
  * @param height in pixels
  * @param colour or grey
  * @param blur standard deviation of the optics' blur, in pixels
+ * @param sharpening by the camera afterwards, 0 for none; 1 doubles an edge's steepness
  * @param tones of the sensor
  */
-record Exposure(int width, int height, boolean colour, double blur, Tones tones) {
+record Exposure(
+    int width, int height, boolean colour, double blur, double sharpening, Tones tones) {
 
   /** Where light comes from. */
   @FunctionalInterface
@@ -24,6 +26,9 @@ record Exposure(int width, int height, boolean colour, double blur, Tones tones)
 
   /** Beyond this many deviations a bell curve adds nothing that 8 bits show. */
   private static final double TAIL = 2.6;
+
+  /** A camera sharpens by what its picture differs from one blurred by so much more, in pixels. */
+  private static final double HALO = 1.3;
 
   /**
    * Takes the picture.
@@ -56,11 +61,23 @@ record Exposure(int width, int height, boolean colour, double blur, Tones tones)
   }
 
   private float[] kernel() {
-    int reach = (int) Math.ceil(TAIL * blur);
+    double wide = Math.hypot(blur, HALO);
+    int reach = (int) Math.ceil(TAIL * (sharpening == 0 ? blur : wide));
+    float[] kernel = bell(blur, reach);
+    if (sharpening > 0) {
+      float[] halo = bell(wide, reach);
+      for (int i = 0; i < kernel.length; i++) {
+        kernel[i] += (float) sharpening * (kernel[i] - halo[i]);
+      }
+    }
+    return kernel;
+  }
+
+  private static float[] bell(double deviation, int reach) {
     float[] kernel = new float[2 * reach + 1];
     float sum = 0;
     for (int i = -reach; i <= reach; i++) {
-      kernel[i + reach] = reach == 0 ? 1 : (float) Math.exp(-i * i / (2 * blur * blur));
+      kernel[i + reach] = reach == 0 ? 1 : (float) Math.exp(-i * i / (2 * deviation * deviation));
       sum += kernel[i + reach];
     }
     for (int i = 0; i < kernel.length; i++) {

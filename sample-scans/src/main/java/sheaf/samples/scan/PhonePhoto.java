@@ -1,7 +1,10 @@
 package sheaf.samples.scan;
 
 import java.awt.image.BufferedImage;
+import java.util.Arrays;
 import java.util.SplittableRandom;
+import sheaf.core.page.MmPoint;
+import sheaf.core.page.Paper;
 import sheaf.core.reading.PrintScale;
 import sheaf.samples.raster.Clouds;
 import sheaf.samples.scene.Backdrop;
@@ -14,13 +17,14 @@ import sheaf.samples.scene.Page;
  * @param height the same, down
  * @param orientation that the file states: 1, 3, 6 or 8 of Exif
  * @param pose of the camera, as the picture is shown
- * @param distortion of the lens: how much farther out the picture's edge is seen; may be negative
- * @param bulge by which the paper stands off the board in its middle, in millimetres
+ * @param lens of the camera
+ * @param paper how it stands off the board
  * @param lighting of the sheet
  * @param scale of the print
  * @param blur standard deviation of defocus, in pixels
  * @param motion by which the camera moved, in pixels
  * @param noise standard deviation of the sensor's noise on white, in grey levels
+ * @param sharpening by the phone, 0 for none
  * @param seed of all that is random
  */
 public record PhonePhoto(
@@ -28,22 +32,17 @@ public record PhonePhoto(
     int height,
     int orientation,
     Pose pose,
-    double distortion,
-    double bulge,
+    Lens lens,
+    PaperShape paper,
     Lighting lighting,
     PrintScale scale,
     double blur,
     double motion,
     double noise,
+    double sharpening,
     long seed) {
 
-  /** Focal length in picture widths: a phone's main lens is like 26 to 28 mm on 36 mm film. */
-  private static final double FOCAL = 27 / 36.0;
-
-  /**
-   * Points of a pixel at which light is gathered, spread along the way that the camera moved; two
-   * are enough where the optics blur by half a pixel or more.
-   */
+  /** Least number of points of a pixel at which light is gathered; optics blur the rest. */
   private static final int POINTS = 2;
 
   /** Phones brighten the middle tones. */
@@ -55,13 +54,40 @@ public record PhonePhoto(
     Eye eye = new Eye(page, backdrop, random);
     Tones tones = new Tones(GAMMA, 0.7 * noise, noise, random);
     double angle = random.nextDouble(2 * Math.PI);
-    return new Exposure(width, height, true, blur, tones).take(eye, points(angle));
+    return new Exposure(width, height, true, blur, sharpening, tones).take(eye, points(angle));
   }
 
+  /**
+   * Where a place of the sheet is seen in the picture, upright as a viewer shows it, in pixels;
+   * whole numbers are pixel centres.
+   */
+  public double[] seen(MmPoint place, Paper size) {
+    double pageWidth = size.width() * scale.x();
+    double pageHeight = size.height() * scale.y();
+    Sight sight = new Sight(asStored(), lens, width, height, pageWidth, pageHeight);
+    double[] pixel = new double[2];
+    sight.project(
+        paper.on(pageWidth, pageHeight),
+        place.x() * scale.x() - pageWidth / 2,
+        place.y() * scale.y() - pageHeight / 2,
+        new double[3],
+        pixel);
+    double[] upright =
+        switch (orientation) {
+          case 3 -> new double[] {width - pixel[0], height - pixel[1]};
+          case 6 -> new double[] {height - pixel[1], pixel[0]};
+          case 8 -> new double[] {pixel[1], width - pixel[0]};
+          default -> pixel;
+        };
+    return new double[] {upright[0] - 0.5, upright[1] - 0.5};
+  }
+
+  /** Points along the way that the camera moved, close enough to be a streak. */
   private double[][] points(double angle) {
-    double[][] points = new double[POINTS][];
-    for (int i = 0; i < POINTS; i++) {
-      double share = (i + 0.5) / POINTS;
+    int count = motion < 2 ? POINTS : POINTS + 1;
+    double[][] points = new double[count][];
+    for (int i = 0; i < count; i++) {
+      double share = (i + 0.5) / count;
       double moved = motion * (share - 0.5);
       points[i] = new double[] {share + moved * Math.cos(angle), share + moved * Math.sin(angle)};
     }
@@ -71,64 +97,149 @@ public record PhonePhoto(
   /** What the camera sees through each place of the picture. */
   private final class Eye implements Exposure.View {
 
+    /** The white back of a folded corner. */
+    private static final float BACK = 240;
+
+    /** A folded corner leans away from the light a little. */
+    private static final double FOLD_SHADE = 0.93;
+
     private final Sampler sampler;
     private final double pageWidth;
     private final double pageHeight;
-    private final double focal = FOCAL * Math.max(width, height);
-    private final double[][] axes;
-    private final double[] camera;
-    private final Bulge paper;
-    private final boolean upright;
-    private final double facing;
-    private final Clouds shadowEdge;
+    private final PaperShape.Surface surface;
+    private final SmoothMap map;
+    private final double lightX;
+    private final double lightY;
+    private final float[] sheet = new float[2];
+    private final float[] board = new float[3];
+    private final float[] gain = new float[4];
+
+    /** What is known at each node of the map, in this order. */
+    private static final int SHEET = 0;
+
+    private static final int BOARD = 2;
+    private static final int SHEET_LIGHT = 5;
+    private static final int BOARD_LIGHT = 9;
+    private static final int NUMBERS = 13;
 
     Eye(Page page, Backdrop backdrop, SplittableRandom random) {
       sampler = new Sampler(page, backdrop);
       pageWidth = page.width() / page.pixelsPerMm() * scale.x();
       pageHeight = page.height() / page.pixelsPerMm() * scale.y();
-      Pose stored = asStored();
-      axes = stored.axes();
-      camera = stored.place(width, height, pageWidth, pageHeight, focal);
-      upright = random.nextBoolean();
-      paper = new Bulge(upright ? pageWidth : pageHeight, bulge);
-      facing = random.nextDouble(-0.8, 0.8);
-      shadowEdge = new Clouds(80, random);
+      Sight sight = new Sight(asStored(), lens, width, height, pageWidth, pageHeight);
+      surface = paper.on(pageWidth, pageHeight);
+      double from = random.nextDouble(2 * Math.PI);
+      double slant = random.nextDouble(0.15, 0.9);
+      lightX = slant * Math.cos(from);
+      lightY = slant * Math.sin(from);
+      map = new SmoothMap(width, height, NUMBERS, new Looking(sight, new Clouds(80, random)));
+    }
+
+    /** Fills in a node: what is seen there, and how it is lit. */
+    private final class Looking implements SmoothMap.Values {
+
+      private final Sight sight;
+      private final double[] camera;
+      private final Clouds shadowEdge;
+      private final PaperShape.Surface flat = PaperShape.FLAT.on(pageWidth, pageHeight);
+      private final double[] onSheet = new double[2];
+      private final double[] onBoard = new double[2];
+      private final double[] here = new double[3];
+      private final double[] near = new double[3];
+      private final float[] rgb = new float[3];
+
+      Looking(Sight sight, Clouds shadowEdge) {
+        this.sight = sight;
+        this.shadowEdge = shadowEdge;
+        camera = sight.camera();
+      }
+
+      @Override
+      public void at(double x, double y, float[] node) {
+        double u = 2 * x / width - 1;
+        double v = 2 * y / height - 1;
+        sight.find(surface, x, y, onSheet);
+        sight.find(flat, x, y, onBoard);
+        node[SHEET] = (float) onSheet[0];
+        node[SHEET + 1] = (float) onSheet[1];
+        node[BOARD] = (float) onBoard[0];
+        node[BOARD + 1] = (float) onBoard[1];
+        node[BOARD + 2] = (float) rise(onSheet);
+        light(u, v, onSheet, facing(onSheet[0], onSheet[1]), node, SHEET_LIGHT);
+        light(u, v, onBoard, 1, node, BOARD_LIGHT);
+        double away = Math.hypot(onSheet[0] - camera[0], onSheet[1] - camera[1]);
+        node[SHEET_LIGHT + 3] = lighting.mirrored(away, -camera[2]);
+      }
+
+      private void light(double u, double v, double[] place, double facing, float[] node, int at) {
+        Arrays.fill(rgb, (float) facing);
+        lighting.apply(u, v, place[0], place[1], shadowEdge, rgb);
+        System.arraycopy(rgb, 0, node, at, rgb.length);
+      }
+
+      /** How far the sheet's nearest edge stands off the board. */
+      private double rise(double[] place) {
+        surface.at(
+            Math.max(-pageWidth / 2, Math.min(pageWidth / 2, place[0])),
+            Math.max(-pageHeight / 2, Math.min(pageHeight / 2, place[1])),
+            here);
+        return here[2];
+      }
+
+      /** Paper that leans toward the light is brighter. */
+      private double facing(double px, double py) {
+        surface.at(px, py, here);
+        surface.at(px + 0.5, py, near);
+        double across = 2 * (near[2] - here[2]);
+        surface.at(px, py + 0.5, near);
+        double down = 2 * (near[2] - here[2]);
+        double upright = Math.sqrt(1 + across * across + down * down);
+        return Math.max(0.3, (1 + lightX * across + lightY * down) / upright);
+      }
     }
 
     @Override
     public void light(double x, double y, float[] rgb) {
-      double right = (x - width / 2.0) / focal;
-      double down = (y - height / 2.0) / focal;
-      double farther = 1 + distortion * (right * right + down * down);
-      right *= farther;
-      down *= farther;
-      double dx = axes[0][0] * right + axes[1][0] * down + axes[2][0];
-      double dy = axes[0][1] * right + axes[1][1] * down + axes[2][1];
-      double dz = axes[0][2] * right + axes[1][2] * down + axes[2][2];
-      double px = 0;
-      double py = 0;
-      double rise = 0;
-      // Where the ray meets paper that stands off the board by little: three steps are plenty.
-      for (int step = 0; step < (bulge == 0 ? 1 : 3); step++) {
-        double t = (-rise - camera[2]) / dz;
-        px = camera[0] + t * dx;
-        py = camera[1] + t * dy;
-        boolean onSheet = Math.abs(upright ? py : px) < (upright ? pageHeight : pageWidth) / 2;
-        rise = onSheet ? paper.height(upright ? px : py) : 0;
+      map.at(x, y, SHEET, sheet);
+      boolean seesSheet =
+          Math.abs(sheet[0]) < pageWidth / 2
+              && Math.abs(sheet[1]) < pageHeight / 2
+              && !folded(sheet[0], sheet[1]);
+      if (seesSheet) {
+        sheet(sheet[0], sheet[1], rgb);
+        map.at(x, y, SHEET_LIGHT, gain);
+      } else {
+        map.at(x, y, BOARD, board);
+        sampler.beside(
+            mm(board[0], pageWidth, scale.x()),
+            mm(board[1], pageHeight, scale.y()),
+            mm(sheet[0], pageWidth, scale.x()),
+            mm(sheet[1], pageHeight, scale.y()),
+            board[2],
+            rgb);
+        map.at(x, y, BOARD_LIGHT, gain);
       }
-      seen(px, py, rgb);
-      lighting.apply(2 * x / width - 1, 2 * y / height - 1, px, py, shadowEdge, rgb);
+      for (int c = 0; c < rgb.length; c++) {
+        rgb[c] = rgb[c] * gain[c] + gain[3];
+      }
     }
 
-    private void seen(double px, double py, float[] rgb) {
-      double across = upright ? paper.onPaper(px) : px;
-      double along = upright ? py : paper.onPaper(py);
-      sampler.light(
-          (across + pageWidth / 2) / scale.x(), (along + pageHeight / 2) / scale.y(), rgb);
-      float lit = (float) (1 + facing * paper.slope(upright ? px : py));
-      for (int c = 0; c < 3; c++) {
-        rgb[c] *= lit;
+    private boolean folded(double px, double py) {
+      return paper.dogEar().isPresent()
+          && paper.dogEar().get().beyond(px, py, pageWidth, pageHeight) > 0;
+    }
+
+    private void sheet(double px, double py, float[] rgb) {
+      if (paper.dogEar().isPresent()
+          && paper.dogEar().get().covers(px, py, pageWidth, pageHeight)) {
+        Arrays.fill(rgb, (float) (BACK * FOLD_SHADE));
+      } else {
+        sampler.light(mm(px, pageWidth, scale.x()), mm(py, pageHeight, scale.y()), rgb);
       }
+    }
+
+    private static double mm(double fromMiddle, double length, double scale) {
+      return (fromMiddle + length / 2) / scale;
     }
   }
 
