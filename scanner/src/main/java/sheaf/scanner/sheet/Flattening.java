@@ -6,6 +6,8 @@ import org.opencv.core.Mat;
 import org.opencv.core.Point;
 import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
+import sheaf.core.page.MmPoint;
+import sheaf.core.page.MmRect;
 import sheaf.core.page.Paper;
 import sheaf.scanner.opencv.Mats;
 
@@ -13,43 +15,52 @@ import sheaf.scanner.opencv.Mats;
 final class Flattening {
 
   /** The map is computed for every so many pixels and interpolated: it is smooth. */
-  private static final int GRID = 16;
+  private static final int GRID = 32;
 
   /** A picture finer than this many times the flat sheet is averaged down first. */
   private static final double FINE = 1.5;
 
   private Flattening() {}
 
-  static FlatSheet flatten(Mat grey, Optional<Mat> colour, Geometry geometry) {
+  /** The whole sheet; a picture's colours are kept. */
+  static FlatSheet flatten(Mat picture, Geometry geometry) {
+    Paper paper = geometry.family().paper();
+    MmRect page = new MmRect(0, 0, paper.width(), paper.height());
+    Mat flat = part(picture, geometry.map(), page, FlatSheet.PIXELS_PER_MM);
     double resolution = geometry.pixelsPerMm();
-    double reduction = Math.min(1, FINE * FlatSheet.PIXELS_PER_MM / resolution);
-    try (Mats mats = new Mats()) {
-      Mat map = map(geometry, reduction, mats);
-      return new FlatSheet(
-          resample(grey, map, reduction),
-          colour.map(picture -> resample(picture, map, reduction)),
-          resolution);
+    if (flat.channels() == 1) {
+      return new FlatSheet(flat, Optional.empty(), resolution);
     }
+    Mat grey = new Mat();
+    Imgproc.cvtColor(flat, grey, Imgproc.COLOR_BGR2GRAY);
+    return new FlatSheet(grey, Optional.of(flat), resolution);
   }
 
-  private static Mat resample(Mat picture, Mat map, double reduction) {
+  /**
+   * A part of the sheet.
+   *
+   * @param perMm pixels for each millimetre
+   */
+  static Mat part(Mat picture, PageMap map, MmRect part, double perMm) {
+    double resolution = Geometry.pixelsPerMm(map, part.centre());
+    double reduction = Math.min(1, FINE * perMm / resolution);
     try (Mats mats = new Mats()) {
+      Mat from = map(map, part, perMm, reduction, mats);
       Mat source = picture;
       if (reduction < 1) {
         source = mats.mat();
         Imgproc.resize(picture, source, new Size(), reduction, reduction, Imgproc.INTER_AREA);
       }
       Mat flat = new Mat();
-      Imgproc.remap(source, flat, map, mats.mat(), Imgproc.INTER_LINEAR);
+      Imgproc.remap(source, flat, from, mats.mat(), Imgproc.INTER_LINEAR);
       return flat;
     }
   }
 
-  /** For every pixel of the flat sheet, where it comes from. */
-  private static Mat map(Geometry geometry, double reduction, Mats mats) {
-    Paper paper = geometry.family().paper();
-    int columns = (int) Math.round(paper.width() * FlatSheet.PIXELS_PER_MM);
-    int rows = (int) Math.round(paper.height() * FlatSheet.PIXELS_PER_MM);
+  /** For every pixel of the flat part, where it comes from. */
+  private static Mat map(PageMap map, MmRect part, double perMm, double reduction, Mats mats) {
+    int columns = (int) Math.round(part.width() * perMm);
+    int rows = (int) Math.round(part.height() * perMm);
     int coarseColumns = columns / GRID + 2;
     int coarseRows = rows / GRID + 2;
     Mat coarse = mats.own(new Mat(coarseRows, coarseColumns, CvType.CV_32FC2));
@@ -57,9 +68,9 @@ final class Flattening {
     for (int r = 0; r < coarseRows; r++) {
       for (int c = 0; c < coarseColumns; c++) {
         // The middle of the block of pixels that this entry is enlarged to.
-        double x = (c + 0.5) * GRID - 0.5;
-        double y = (r + 0.5) * GRID - 0.5;
-        Point from = geometry.toPixel(FlatSheet.toPage(x, y));
+        double x = part.x() + (c + 0.5) * GRID / perMm;
+        double y = part.y() + (r + 0.5) * GRID / perMm;
+        Point from = map.toPixel(new MmPoint(x, y));
         row[2 * c] = (float) ((from.x + 0.5) * reduction - 0.5);
         row[2 * c + 1] = (float) ((from.y + 0.5) * reduction - 0.5);
       }
