@@ -16,16 +16,18 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.LongFunction;
 import sheaf.core.reading.PageReading;
+import sheaf.core.reading.ReadingState;
 import sheaf.samples.scene.TruthFile;
 import sheaf.scanner.ReadPage;
 import sheaf.scanner.SheetReader;
 
 /**
  * Measures how well made scans or photos are read: {@code Accuracy FIRST-SEED LAST-SEED [--of
- * flatbed|photo] [--threads N] [--dump DIR]}.
+ * CONDITION] [--threads N] [--dump DIR]}.
  *
  * <p>Prints a table of figures, the same by setting, and a line for each sheet on which anything
- * was wrong. With {@code --dump} every picture and its truth are written into a folder, to look at.
+ * was wrong or doubtful. With {@code --dump} every picture and its truth are written into a folder,
+ * to look at.
  */
 public final class Accuracy {
 
@@ -38,15 +40,15 @@ public final class Accuracy {
         new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
     if (arguments.length < 2 || arguments.length % 2 != 0) {
       out.println(
-          "usage: Accuracy FIRST-SEED LAST-SEED [--of flatbed|photo] [--threads N] [--dump DIR]");
+          "usage: Accuracy FIRST-SEED LAST-SEED [--of "
+              + Condition.labels()
+              + "] [--threads N] [--dump DIR]");
       return;
     }
     long first = Long.parseLong(arguments[0]);
     long last = Long.parseLong(arguments[1]);
     LongFunction<Sample> maker =
-        option("--of", arguments).filter("photo"::equals).isPresent()
-            ? PhotoMix::make
-            : FlatbedMix::make;
+        option("--of", arguments).flatMap(Condition::labelled).orElse(Condition.FLATBED)::make;
     Optional<String> dump = option("--dump", arguments);
     if (dump.isPresent()) {
       dump(first, last, maker, Files.createDirectories(Path.of(dump.get())));
@@ -112,6 +114,8 @@ public final class Accuracy {
   public static void report(List<Score> scores, PrintStream out) {
     out.print(Figures.of(scores).table());
     out.print(BySetting.table(scores));
-    scores.stream().filter(score -> !score.faults().isEmpty()).forEach(out::println);
+    scores.stream()
+        .filter(score -> !score.faults().isEmpty() || score.state() != ReadingState.READ)
+        .forEach(out::println);
   }
 }

@@ -1,5 +1,7 @@
 package sheaf.samples;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.SplittableRandom;
 import sheaf.core.reading.PrintScale;
@@ -9,40 +11,60 @@ import sheaf.samples.scene.Behind;
 import sheaf.samples.scene.Scene;
 
 /**
- * Flatbed scans of pair sheets in mixed settings: a seed gives a scan.
+ * Flatbed scans of pair sheets: a seed gives a scan.
  *
- * <p>Three in ten sheets each lie on backing, black and white, one on grey; 150 to 600 dpi; half
- * are grey scans; every orientation, up to 5 degrees askew; JPEG quality 60 to 95; one in five does
- * not state its resolution.
+ * <p>Half are grey scans; every orientation, up to 5 degrees askew; JPEG quality 60 to 95; one in
+ * five does not state its resolution.
  */
 public final class FlatbedMix {
-
-  private static final List<Behind> BEHIND =
-      List.of(
-          Behind.BACKING,
-          Behind.BACKING,
-          Behind.BACKING,
-          Behind.BLACK,
-          Behind.BLACK,
-          Behind.BLACK,
-          Behind.WHITE,
-          Behind.WHITE,
-          Behind.WHITE,
-          Behind.GREY);
-
-  private static final int[] DPI = {150, 200, 240, 300, 300, 300, 400, 600};
 
   /** Pixels a millimetre of the page before it is scanned. */
   private static final double COARSE = 300 / 25.4;
 
   private static final double FINE = 600 / 25.4;
 
-  private FlatbedMix() {}
+  private static final List<Integer> USUAL_DPI = List.of(150, 200, 240, 300, 300, 300, 400, 600);
 
-  /** Makes the scan of a seed. */
+  private final List<Behind> behinds;
+  private final List<Integer> dpis;
+  private final boolean overlapping;
+
+  private FlatbedMix(List<Behind> behinds, List<Integer> dpis, boolean overlapping) {
+    this.behinds = List.copyOf(behinds);
+    this.dpis = List.copyOf(dpis);
+    this.overlapping = overlapping;
+  }
+
+  /** Three in ten sheets each lie on backing, black and white, one on grey; 150 to 600 dpi. */
   public static Sample make(long seed) {
+    List<Behind> behinds = new ArrayList<>(List.of(Behind.GREY));
+    for (Behind often : List.of(Behind.BACKING, Behind.BLACK, Behind.WHITE)) {
+      behinds.addAll(Collections.nCopies(3, often));
+    }
+    return new FlatbedMix(behinds, USUAL_DPI, false).scan(seed);
+  }
+
+  /** On backing, at 300 dpi. */
+  public static Sample onBacking(long seed) {
+    return new FlatbedMix(List.of(Behind.BACKING), List.of(300), false).scan(seed);
+  }
+
+  /** With black or white behind, 150 to 600 dpi. */
+  public static Sample onBlackOrWhite(long seed) {
+    return new FlatbedMix(List.of(Behind.BLACK, Behind.WHITE), USUAL_DPI, false).scan(seed);
+  }
+
+  /** On backing or black, 200 to 600 dpi, with a pair of holes that overlap. */
+  public static Sample overlapping(long seed) {
+    return new FlatbedMix(
+            List.of(Behind.BACKING, Behind.BLACK), List.of(200, 240, 300, 400, 600), true)
+        .scan(seed);
+  }
+
+  private Sample scan(long seed) {
     SplittableRandom random = new SplittableRandom(seed);
-    Scene scene = new SceneMix(random).scene(BEHIND);
+    SceneMix mix = new SceneMix(random);
+    Scene scene = overlapping ? mix.overlapping(behinds) : mix.scene(behinds);
     FlatbedScan scanner = scanner(scene.scale(), random);
     boolean states = random.nextDouble() < 0.8;
     int quality = random.nextInt(60, 96);
@@ -54,9 +76,9 @@ public final class FlatbedMix {
         file, scene.truth(ready.shots(), scanner.dpi(), scanner.colour(), states, "read"));
   }
 
-  private static FlatbedScan scanner(PrintScale scale, SplittableRandom random) {
+  private FlatbedScan scanner(PrintScale scale, SplittableRandom random) {
     return new FlatbedScan(
-        DPI[random.nextInt(DPI.length)],
+        dpis.get(random.nextInt(dpis.size())),
         random.nextBoolean(),
         random.nextInt(4),
         random.nextDouble(-5, 5),

@@ -82,7 +82,7 @@ final class FlatbedSamples {
             whole.shaft(),
             arrows,
             whole.ticks(),
-            new Decoys(2, 2, 0, 0, 0),
+            Decoys.ofPen(2, 2, 0),
             new PrintScale(0.966, 0.964),
             whole.seed());
     return Studio.flatbed(small, 200, false, 1, 3.2, "read");

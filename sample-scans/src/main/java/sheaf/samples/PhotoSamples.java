@@ -29,7 +29,7 @@ final class PhotoSamples {
             Volley.broadheads(3, 3, 30, new MmVector(16, -9), 13));
     Scene scene =
         Studio.scene(code, Behind.FOAM, Studio.BENT, arrows, Studio.ticks("20", 3, 3), 502)
-            .with(new Decoys(1, 1, 0, 0, 4));
+            .with(Decoys.ofPen(1, 1, 0).pinned());
     Pose pose = new Pose(19, 40, 4, 0.94, 0, 3);
     Lighting sun = new Lighting(0.15, -0.1, 0.2, 0, 0.42, 2.5, 15, 5, 0.06, 0, 1, 0);
     return Studio.photo(
@@ -49,7 +49,7 @@ final class PhotoSamples {
             Volley.broadheads(3, 4, 27, new MmVector(19, -12), 11));
     Scene scene =
         Studio.scene(code, Behind.BACKING, Studio.CREAM, arrows, Studio.ticks("18", 3, 3), 602)
-            .with(new Decoys(0, 1, 0, 1, 0));
+            .with(Decoys.ofPen(0, 1, 1));
     Pose pose = new Pose(11, 250, -7, 0.93, 2, 0);
     Lighting indoors = new Lighting(-0.2, 0.1, 0.25, 0, 0, 0, 0, 1, 0.1, 0.02, 0.97, 0);
     return Studio.photo(

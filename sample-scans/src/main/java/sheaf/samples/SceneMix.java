@@ -47,8 +47,24 @@ final class SceneMix {
     this.random = random;
   }
 
+  /** The next sheet, one or two holes of which overlap another: 0.5 to 1.5 diameters apart. */
+  Scene overlapping(List<Behind> behinds) {
+    return scene(behinds, random.nextInt(1, 3), 0.5, 1.5);
+  }
+
   /** The next sheet, with something of the list behind it, each as likely as another. */
   Scene scene(List<Behind> behinds) {
+    return scene(behinds, random.nextInt(4) == 0 ? 1 : 0, 1.0, 1.6);
+  }
+
+  /**
+   * A sheet.
+   *
+   * @param touching how many of its holes stand beside an earlier one
+   * @param least how near, in diameters
+   * @param most how far, in diameters
+   */
+  private Scene scene(List<Behind> behinds, int touching, double least, double most) {
     Layout layout =
         Layouts.current(
             random.nextInt(3) < 2 ? Variant.TWO_DOTS : Variant.SHARED_DOT,
@@ -66,7 +82,7 @@ final class SceneMix {
         behind == Behind.WHITE ? random.nextDouble(0.87, 0.97) : random.nextDouble(0.93, 1.0),
         PaperLook.draw(random),
         shaft,
-        arrows(layout, shaft / scale.mean()),
+        arrows(layout, shaft / scale.mean(), new Touching(touching, least, most)),
         ticks(layout),
         Decoys.draw(random),
         scale,
@@ -81,13 +97,15 @@ final class SceneMix {
     return new PrintScale(down * (1 + random.nextDouble(-0.004, 0.004)), down);
   }
 
-  private List<Arrow> arrows(Layout layout, double shaft) {
+  /** How many of the last holes stand beside an earlier one, and how near, in diameters. */
+  private record Touching(int holes, double least, double most) {}
+
+  private List<Arrow> arrows(Layout layout, double shaft, Touching touching) {
     int blades = random.nextInt(2, 5);
     double cut = blades == 2 ? random.nextDouble(25, 55) : random.nextDouble(22, 38);
     double spread = random.nextDouble(5, 20);
     double angle = random.nextDouble(2 * Math.PI);
     double offset = random.nextDouble(0, 40);
-    boolean touching = random.nextInt(4) == 0;
     List<Arrow> arrows = new ArrayList<>();
     for (int i = 0; i < 2 * ARROWS; i++) {
       boolean field = i % 2 == 0;
@@ -95,7 +113,17 @@ final class SceneMix {
       AimDot dot = dot(layout, head);
       double dx = field ? 0 : offset * Math.cos(angle);
       double dy = field ? 0 : offset * Math.sin(angle);
-      MmPoint axis = place(layout, dot, dx, dy, spread, shaft, arrows, touching && i == 5);
+      boolean beside = i >= 2 * ARROWS - touching.holes;
+      MmPoint axis =
+          place(
+              layout,
+              dot,
+              dx,
+              dy,
+              spread,
+              shaft,
+              arrows,
+              beside ? Optional.of(touching) : Optional.empty());
       arrows.add(new Arrow(axis, head, field ? 0 : blades, field ? 0 : cut, dot.aim()));
     }
     return arrows;
@@ -118,20 +146,21 @@ final class SceneMix {
       double spread,
       double shaft,
       List<Arrow> others,
-      boolean touching) {
+      Optional<Touching> touching) {
     MmRect room = layout.target().orElseThrow().grow(-EDGE);
     while (true) {
       MmPoint axis =
           new MmPoint(
               dot.centre().x() + dx + random.nextGaussian() * spread,
               dot.centre().y() + dy + random.nextGaussian() * spread);
-      if (touching) {
-        axis = beside(others.get(random.nextInt(others.size())), dot, shaft).orElse(axis);
+      if (touching.isPresent()) {
+        Arrow other = others.get(random.nextInt(others.size()));
+        axis = beside(other, dot, shaft, touching.get()).orElse(axis);
       }
       MmPoint candidate = axis;
       double nearest =
           others.stream().mapToDouble(o -> o.axis().distanceTo(candidate)).min().orElse(1e9);
-      double least = touching ? 1.0 : 1.7;
+      double least = touching.map(Touching::least).orElse(1.7);
       if (room.contains(axis) && nearest >= least * shaft && isNearest(layout, dot, axis)) {
         return axis;
       }
@@ -139,12 +168,12 @@ final class SceneMix {
     }
   }
 
-  private Optional<MmPoint> beside(Arrow other, AimDot dot, double shaft) {
+  private Optional<MmPoint> beside(Arrow other, AimDot dot, double shaft, Touching touching) {
     if (other.aim() != dot.aim()) {
       return Optional.empty();
     }
     double angle = random.nextDouble(2 * Math.PI);
-    double apart = shaft * random.nextDouble(1.0, 1.6);
+    double apart = shaft * random.nextDouble(touching.least, touching.most);
     return Optional.of(
         new MmPoint(
             other.axis().x() + apart * Math.cos(angle),

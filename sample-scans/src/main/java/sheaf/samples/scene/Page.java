@@ -16,6 +16,7 @@ import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import sheaf.core.job.SheetCode;
 import sheaf.core.page.MmPoint;
+import sheaf.core.page.MmRect;
 import sheaf.forms.BlankSheets;
 import sheaf.samples.hole.HolePainter;
 import sheaf.samples.hole.HolePatch;
@@ -25,6 +26,9 @@ import sheaf.samples.hole.TornHole;
 public final class Page {
 
   private static final int FULL = 255;
+
+  /** The paper's shadow falls this far onto what lies behind, in millimetres. */
+  private static final double SHADOW = 0.5;
 
   private final BufferedImage image;
   private final int[] pixels;
@@ -125,6 +129,84 @@ public final class Page {
         }
       }
     }
+  }
+
+  /** Whether something there is part of the page no more. */
+  @FunctionalInterface
+  interface Gone {
+    /** How far inside what is gone a place lies, in millimetres of the page; below 0 outside. */
+    double inside(double x, double y);
+  }
+
+  /**
+   * Takes a part of the page away, so that what lies behind is seen, in the paper's shadow.
+   *
+   * @param room that the part lies in
+   * @param light angle from which the light comes, in radians
+   */
+  void take(MmRect room, Gone part, Backdrop behind, double light) {
+    float[] seen = new float[3];
+    double dx = SHADOW * Math.cos(light);
+    double dy = SHADOW * Math.sin(light);
+    for (int row = row(room.y()); row < row(room.bottom()); row++) {
+      for (int column = column(room.x()); column < column(room.right()); column++) {
+        double x = (column + 0.5) / pixelsPerMm;
+        double y = (row + 0.5) / pixelsPerMm;
+        double open = Math.max(0, Math.min(1, 0.5 + part.inside(x, y) * pixelsPerMm));
+        if (open > 0) {
+          behind.light(x, y, seen);
+          double lit = Math.max(0, Math.min(1, 0.5 + part.inside(x + dx, y + dy) / SHADOW));
+          int at = row * width() + column;
+          pixels[at] = mixed(pixels[at], seen, 0.8 + 0.2 * lit, open);
+          through[at] = (byte) clamp(Math.max(through[at] & FULL, FULL * open));
+        }
+      }
+    }
+  }
+
+  /** How much darker a place is, 0 to 1. */
+  @FunctionalInterface
+  interface Depth {
+    /** At a place in millimetres of the page. */
+    double at(double x, double y);
+  }
+
+  /**
+   * Darkens a part of the page.
+   *
+   * @param room that it lies in
+   * @param tint what the depth is multiplied by for red, green and blue
+   */
+  void tint(MmRect room, Depth depth, float[] tint) {
+    for (int row = row(room.y()); row < row(room.bottom()); row++) {
+      for (int column = column(room.x()); column < column(room.right()); column++) {
+        double deep = depth.at((column + 0.5) / pixelsPerMm, (row + 0.5) / pixelsPerMm);
+        int at = row * width() + column;
+        int darker = 0;
+        for (int c = 0; c < 3; c++) {
+          int tone = pixels[at] >> (16 - 8 * c) & FULL;
+          darker = darker << 8 | clamp(tone * (1 - deep * tint[c]));
+        }
+        pixels[at] = darker;
+      }
+    }
+  }
+
+  private int column(double x) {
+    return (int) Math.max(0, Math.min(width(), Math.round(x * pixelsPerMm)));
+  }
+
+  private int row(double y) {
+    return (int) Math.max(0, Math.min(height(), Math.round(y * pixelsPerMm)));
+  }
+
+  private static int mixed(int front, float[] seen, double shadow, double open) {
+    int mixed = 0;
+    for (int c = 0; c < 3; c++) {
+      int tone = front >> (16 - 8 * c) & FULL;
+      mixed = mixed << 8 | clamp(tone * (1 - open) + seen[c] * shadow * open);
+    }
+    return mixed;
   }
 
   private void blend(int at, float[] seen, HolePatch patch, int i) {

@@ -81,6 +81,7 @@ public record Scene(
     write(page, layout, random.split());
     SplittableRandom archer = random.split();
     double light = archer.nextDouble(2 * Math.PI);
+    new Wearing(page, backdrop, light, random.split()).wear(decoys.wear(), layout);
     List<Shot> shots = new ArrayList<>();
     for (int i = 0; i < arrows.size(); i++) {
       shots.add(shoot(page, i, backdrop, light, archer));
@@ -109,6 +110,9 @@ public record Scene(
     }
     for (int i = 0; i < Math.min(decoys.rings(), arrows.size()); i++) {
       writing.ring(arrows.get(i).axis());
+    }
+    for (int i = 0; i < Math.min(decoys.strikes(), arrows.size()); i++) {
+      writing.strike(arrows.get(arrows.size() - 1 - i).axis());
     }
     pin(page, layout, random);
   }

@@ -115,6 +115,18 @@ final class Writing {
     stroke(ring);
   }
 
+  /** A line drawn through a place. */
+  void strike(MmPoint through) {
+    double angle = random.nextDouble(2 * Math.PI);
+    double back = random.nextDouble(4, 30);
+    double on = random.nextDouble(4, 30);
+    double dx = Math.cos(angle);
+    double dy = Math.sin(angle);
+    double x = through.x() + random.nextGaussian();
+    double y = through.y() + random.nextGaussian();
+    line(x - back * dx, y - back * dy, x + on * dx, y + on * dy);
+  }
+
   private void line(double x1, double y1, double x2, double y2) {
     double bendX = (x1 + x2) / 2 + random.nextGaussian() * 0.3;
     double bendY = (y1 + y2) / 2 + random.nextGaussian() * 0.3;
