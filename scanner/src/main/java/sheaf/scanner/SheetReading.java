@@ -20,10 +20,17 @@ final class SheetReading {
   /** A print scale this far from 1 is worth telling the shop. */
   private static final double SCALE_WORTH_SAYING = 0.005;
 
+  /**
+   * Nine in ten places on lines are this near to where they should be, in millimetres, or the page
+   * is a doubt: as far off as a hole's own centre may be told at worst without one.
+   */
+  private static final double FLAT_ENOUGH = 0.7;
+
   private SheetReading() {}
 
   static PageReading of(String source, SheetInPicture sheet) {
     List<Reason> reasons = new ArrayList<>(scale(sheet.printScale()));
+    reasons.addAll(curl(sheet));
     FieldReader.Fields untorn = FieldReader.read(sheet.flat(), sheet.layout(), List.of());
     ArrowsShot shot = ArrowsShot.of(untorn.readings());
     HoleReader.Holes holes = HoleReader.read(sheet.flat(), sheet.layout(), shot);
@@ -44,7 +51,21 @@ final class SheetReading {
         OptionalDouble.of(sheet.flat().sourcePixelsPerMm()),
         sheet.printScale(),
         holes.found(),
-        fields.readings());
+        fields.readings(),
+        sheet.offLines());
+  }
+
+  private static List<Reason> curl(SheetInPicture sheet) {
+    OptionalDouble off = sheet.offLines();
+    if (off.isPresent() && off.getAsDouble() <= FLAT_ENOUGH) {
+      return List.of();
+    }
+    String message =
+        off.isEmpty()
+            ? "Too few of the sheet's printed lines are seen to tell whether it lies flat: take a sharper picture of the whole sheet."
+            : "The sheet is curled: places on it may be %.1f mm off. Press it flat or photograph it from straight above, and read it again."
+                .formatted(off.getAsDouble());
+    return List.of(Reason.of(ReasonCode.CURLED, message));
   }
 
   private static List<Reason> scale(Optional<PrintScale> scale) {

@@ -35,6 +35,8 @@ public enum ReasonCode {
   /** The code names a layout that this version does not know. */
   UNKNOWN_LAYOUT(ReadingState.REFUSED),
 
+  /** The sheet is curled or tilted more than can surely be taken out. */
+  CURLED(ReadingState.CHECK),
   /** The number of holes differs from the arrows ticked as shot. */
   ARROWS_AGAINST_HOLES(ReadingState.CHECK),
   /** A hole's shape says another head than its dot. */

@@ -34,7 +34,8 @@ class PageJsonTest {
             "printScaleXY",
             "holes",
             "tears",
-            "fields");
+            "fields",
+            "linesWithin");
   }
 
   @Test

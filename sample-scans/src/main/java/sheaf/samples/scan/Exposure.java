@@ -11,11 +11,18 @@ import java.util.Arrays;
  * @param height in pixels
  * @param colour or grey
  * @param blur standard deviation of the optics' blur, in pixels
+ * @param streak by which the camera moved
  * @param sharpening by the camera afterwards, 0 for none; 1 doubles an edge's steepness
  * @param tones of the sensor
  */
 record Exposure(
-    int width, int height, boolean colour, double blur, double sharpening, Tones tones) {
+    int width,
+    int height,
+    boolean colour,
+    double blur,
+    Streak streak,
+    double sharpening,
+    Tones tones) {
 
   /** Where light comes from. */
   @FunctionalInterface
@@ -45,8 +52,9 @@ record Exposure(
     byte[] out = ((DataBufferByte) image.getRaster().getDataBuffer()).getData();
     float[][] rows = new float[kernel.length][];
     float[] line = new float[width * channels];
+    Moving moving = new Moving(view, points, channels);
     for (int y = -reach; y < height + reach; y++) {
-      float[] row = gathered(view, points, Math.max(0, Math.min(height - 1, y)), channels);
+      float[] row = moving.row(Math.max(0, Math.min(height - 1, y)));
       rows[Math.floorMod(y, kernel.length)] = blurred(row, kernel, channels);
       int ready = y - reach;
       if (ready >= 0) {
@@ -86,6 +94,50 @@ record Exposure(
     return kernel;
   }
 
+  /** Rows of pixels as a moving camera gathers them; asked for from the top down. */
+  private final class Moving {
+
+    private final View view;
+    private final double[][] points;
+    private final int channels;
+    private final int reach = streak.reach();
+    private final float[][] still = new float[2 * reach + 1][];
+    private final int[] numbers = new int[2 * reach + 1];
+
+    Moving(View view, double[][] points, int channels) {
+      this.view = view;
+      this.points = points;
+      this.channels = channels;
+      Arrays.fill(numbers, -1);
+    }
+
+    float[] row(int y) {
+      if (reach == 0) {
+        return still(y);
+      }
+      float[] moved = new float[width * channels];
+      float[] padded = new float[moved.length + 2 * reach * channels];
+      for (int dy = -reach; dy <= reach; dy++) {
+        pad(still(Math.max(0, Math.min(height - 1, y + dy))), padded, reach, channels);
+        for (int dx = -reach; dx <= reach; dx++) {
+          if (streak.share(dx, dy) > 0) {
+            add(streak.share(dx, dy), padded, (dx + reach) * channels, moved);
+          }
+        }
+      }
+      return moved;
+    }
+
+    private float[] still(int y) {
+      int at = y % numbers.length;
+      if (numbers[at] != y) {
+        still[at] = gathered(view, points, y, channels);
+        numbers[at] = y;
+      }
+      return still[at];
+    }
+  }
+
   /** The light of one row of pixels: blue, green, red, or one grey. */
   private float[] gathered(View view, double[][] points, int y, int channels) {
     float[] row = new float[width * channels];
@@ -115,18 +167,22 @@ record Exposure(
 
   private static float[] blurred(float[] row, float[] kernel, int channels) {
     int reach = kernel.length / 2;
-    // The row again, with its ends carried on: then no place needs a look at where it is.
     float[] padded = new float[row.length + 2 * reach * channels];
-    System.arraycopy(row, 0, padded, reach * channels, row.length);
-    for (int i = 0; i < reach * channels; i++) {
-      padded[i] = row[i % channels];
-      padded[reach * channels + row.length + i] = row[row.length - channels + i % channels];
-    }
+    pad(row, padded, reach, channels);
     float[] blurred = new float[row.length];
     for (int k = 0; k < kernel.length; k++) {
       add(kernel[k], padded, k * channels, blurred);
     }
     return blurred;
+  }
+
+  /** The row again, with its ends carried on: then no place needs a look at where it is. */
+  private static void pad(float[] row, float[] padded, int reach, int channels) {
+    System.arraycopy(row, 0, padded, reach * channels, row.length);
+    for (int i = 0; i < reach * channels; i++) {
+      padded[i] = row[i % channels];
+      padded[reach * channels + row.length + i] = row[row.length - channels + i % channels];
+    }
   }
 
   private static void add(float share, float[] from, int start, float[] to) {

@@ -42,8 +42,8 @@ public record PhonePhoto(
     double sharpening,
     long seed) {
 
-  /** Least number of points of a pixel at which light is gathered; optics blur the rest. */
-  private static final int POINTS = 2;
+  /** Light is gathered in the middle of each pixel; optics blur more than that. */
+  private static final double[][] POINTS = {{0.5, 0.5}};
 
   /** Phones brighten the middle tones. */
   private static final double GAMMA = 0.92;
@@ -54,7 +54,8 @@ public record PhonePhoto(
     Eye eye = new Eye(page, backdrop, random);
     Tones tones = new Tones(GAMMA, 0.7 * noise, noise, random);
     double angle = random.nextDouble(2 * Math.PI);
-    return new Exposure(width, height, true, blur, sharpening, tones).take(eye, points(angle));
+    Streak streak = Streak.of(motion * Math.cos(angle), motion * Math.sin(angle));
+    return new Exposure(width, height, true, blur, streak, sharpening, tones).take(eye, POINTS);
   }
 
   /**
@@ -82,18 +83,6 @@ public record PhonePhoto(
     return new double[] {upright[0] - 0.5, upright[1] - 0.5};
   }
 
-  /** Points along the way that the camera moved, close enough to be a streak. */
-  private double[][] points(double angle) {
-    int count = motion < 2 ? POINTS : POINTS + 1;
-    double[][] points = new double[count][];
-    for (int i = 0; i < count; i++) {
-      double share = (i + 0.5) / count;
-      double moved = motion * (share - 0.5);
-      points[i] = new double[] {share + moved * Math.cos(angle), share + moved * Math.sin(angle)};
-    }
-    return points;
-  }
-
   /** What the camera sees through each place of the picture. */
   private final class Eye implements Exposure.View {
 
@@ -102,6 +91,9 @@ public record PhonePhoto(
 
     /** A folded corner leans away from the light a little. */
     private static final double FOLD_SHADE = 0.93;
+
+    /** Pixels of a block of the board. */
+    private static final int COARSE = 2;
 
     private final Sampler sampler;
     private final double pageWidth;
@@ -113,6 +105,8 @@ public record PhonePhoto(
     private final float[] sheet = new float[2];
     private final float[] board = new float[3];
     private final float[] gain = new float[4];
+    private final int[] blockRows = new int[width / COARSE + 1];
+    private final float[] blocks = new float[3 * blockRows.length];
 
     /** What is known at each node of the map, in this order. */
     private static final int SHEET = 0;
@@ -132,6 +126,7 @@ public record PhonePhoto(
       double slant = random.nextDouble(0.15, 0.9);
       lightX = slant * Math.cos(from);
       lightY = slant * Math.sin(from);
+      Arrays.fill(blockRows, -1);
       map = new SmoothMap(width, height, NUMBERS, new Looking(sight, new Clouds(80, random)));
     }
 
@@ -209,6 +204,21 @@ public record PhonePhoto(
         sheet(sheet[0], sheet[1], rgb);
         map.at(x, y, SHEET_LIGHT, gain);
       } else {
+        board((int) x / COARSE, (int) y / COARSE, rgb);
+        map.at(x, y, BOARD_LIGHT, gain);
+      }
+      for (int c = 0; c < rgb.length; c++) {
+        rgb[c] = rgb[c] * gain[c] + gain[3];
+      }
+    }
+
+    /** The board in a block of pixels; it is out of focus anyway. */
+    private void board(int column, int row, float[] rgb) {
+      if (blockRows[column] != row) {
+        blockRows[column] = row;
+        double x = (column + 0.5) * COARSE;
+        double y = (row + 0.5) * COARSE;
+        map.at(x, y, SHEET, sheet);
         map.at(x, y, BOARD, board);
         sampler.beside(
             mm(board[0], pageWidth, scale.x()),
@@ -217,11 +227,9 @@ public record PhonePhoto(
             mm(sheet[1], pageHeight, scale.y()),
             board[2],
             rgb);
-        map.at(x, y, BOARD_LIGHT, gain);
+        System.arraycopy(rgb, 0, blocks, column * rgb.length, rgb.length);
       }
-      for (int c = 0; c < rgb.length; c++) {
-        rgb[c] = rgb[c] * gain[c] + gain[3];
-      }
+      System.arraycopy(blocks, column * rgb.length, rgb, 0, rgb.length);
     }
 
     private boolean folded(double px, double py) {

@@ -3,8 +3,8 @@ package sheaf.samples.scan;
 /** Numbers over a picture that change so slowly that straight lines between nodes are exact. */
 final class SmoothMap {
 
-  /** Pixels between nodes: paper bends by less than a micrometre over this. */
-  private static final int STEP = 8;
+  /** Pixels between nodes: paper bends by a few micrometres over this. */
+  private static final int STEP = 12;
 
   /** Nodes beyond the picture, for samples of moved pixels. */
   private static final int BEYOND = 1;

@@ -14,7 +14,7 @@ final class CurlFit {
   private static final int STEPS = 30;
 
   /** A step that betters the fit by less than this share ends it. */
-  private static final double DONE = 1e-4;
+  private static final double DONE = 1e-3;
 
   /** How exactly something printed is seen at best, in pixels. */
   private static final double EXACT = 0.4;

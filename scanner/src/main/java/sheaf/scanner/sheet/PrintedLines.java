@@ -17,10 +17,10 @@ final class PrintedLines {
   private static final double SMALLEST = 8;
 
   /** From one place to the next along a line, in millimetres. */
-  private static final double APART = 7;
+  private static final double APART = 9;
 
-  /** Places of a part, which are kept or left out together: 40 mm of line. */
-  private static final int TOGETHER = 6;
+  /** Places of a part, which are kept or left out together: 45 mm of line. */
+  private static final int TOGETHER = 5;
 
   private final List<Place> places = new ArrayList<>();
   private int part;

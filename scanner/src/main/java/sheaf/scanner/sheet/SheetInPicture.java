@@ -21,8 +21,8 @@ import sheaf.scanner.picture.UnreadableException;
  * @param layout where everything is on it
  * @param flat its picture on the page as designed; closed with this
  * @param printScale how large it was printed, where that can be known
- * @param offLines how far print that was not used for flattening lies from where it should be, root
- *     mean square in millimetres; empty where too little of it is seen to tell
+ * @param offLines within how many millimetres of where they should be nine in ten places of printed
+ *     lines are that were not used for flattening; empty where too little is seen to tell
  * @param map where its places were in the picture
  */
 public record SheetInPicture(

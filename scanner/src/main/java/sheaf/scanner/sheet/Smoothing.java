@@ -25,6 +25,11 @@ final class Smoothing {
   /** Of so many parts of the printed lines, one is kept out of the fit to hold it against. */
   private static final int KEPT_OUT = 4;
 
+  /**
+   * This share of the places is within what is called off: the rest were mistaken for a neighbour.
+   */
+  private static final double MOST = 0.9;
+
   /** Fewer places than this tell nothing of how well a map fits. */
   private static final int TELLING = 8;
 
@@ -34,7 +39,7 @@ final class Smoothing {
    * A map and how well it fits what it was not made from.
    *
    * @param map of the page onto the picture
-   * @param off root mean square distance in millimetres; empty where too little is seen to tell
+   * @param off nine in ten places are within this, in millimetres; empty where too little is seen
    */
   record Smooth(PageMap map, OptionalDouble off) {}
 
@@ -83,7 +88,8 @@ final class Smoothing {
     if (lines.size() < TELLING) {
       return OptionalDouble.empty();
     }
-    double sum = lines.stream().mapToDouble(line -> line.offMm(map)).map(o -> o * o).sum();
-    return OptionalDouble.of(Math.sqrt(sum / lines.size()));
+    double[] sorted =
+        lines.stream().mapToDouble(line -> Math.abs(line.offMm(map))).sorted().toArray();
+    return OptionalDouble.of(sorted[(int) (MOST * (sorted.length - 1))]);
   }
 }
