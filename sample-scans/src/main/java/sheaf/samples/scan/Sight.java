@@ -5,8 +5,11 @@ final class Sight {
 
   private static final int STEPS = 8;
 
+  /** Steps from the sheet's middle to a far place. */
+  private static final int WALK = 12;
+
   /** Near enough, in pixels. */
-  private static final double NEAR = 1e-4;
+  private static final double NEAR = 1e-3;
 
   /** A step on the sheet to see how the picture changes, in millimetres. */
   private static final double SMALL = 0.01;
@@ -50,11 +53,27 @@ final class Sight {
   }
 
   /**
-   * Finds which place of a surface is seen at a pixel (Newton's method).
+   * Finds which place of a surface is seen at a pixel.
    *
    * @param place a first guess, and the result; millimetres from the sheet's middle
    */
   void find(PaperShape.Surface surface, double px, double py, double[] place) {
+    if (approach(surface, px, py, place)) {
+      return;
+    }
+    // The guess was too far off: walk there from the sheet's middle.
+    place[0] = 0;
+    place[1] = 0;
+    double[] from = new double[2];
+    project(surface, 0, 0, new double[3], from);
+    for (int i = 1; i <= WALK; i++) {
+      double share = i / (double) WALK;
+      approach(surface, from[0] + share * (px - from[0]), from[1] + share * (py - from[1]), place);
+    }
+  }
+
+  /** Newton's method; whether it came there. */
+  private boolean approach(PaperShape.Surface surface, double px, double py, double[] place) {
     double[] space = new double[3];
     double[] at = new double[2];
     double[] right = new double[2];
@@ -64,7 +83,7 @@ final class Sight {
       double dx = px - at[0];
       double dy = py - at[1];
       if (Math.hypot(dx, dy) < NEAR) {
-        return;
+        return true;
       }
       project(surface, place[0] + SMALL, place[1], space, right);
       project(surface, place[0], place[1] + SMALL, space, down);
@@ -76,6 +95,7 @@ final class Sight {
       place[0] = within(place[0] + SMALL * (d * dx - b * dy) / determinant);
       place[1] = within(place[1] + SMALL * (a * dy - c * dx) / determinant);
     }
+    return false;
   }
 
   private static double within(double place) {

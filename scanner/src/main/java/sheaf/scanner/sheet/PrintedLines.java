@@ -2,6 +2,7 @@ package sheaf.scanner.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import sheaf.core.layout.Ink;
 import sheaf.core.layout.Layout;
 import sheaf.core.page.MmPoint;
@@ -12,6 +13,12 @@ final class PrintedLines {
 
   /** Shorter lines are not told from letters. */
   private static final double SHORTEST = 12;
+
+  /** Boxes to tick, from this size on, are looked at on two sides each. */
+  private static final double BOX = 4.5;
+
+  /** More places than this add time and no exactness. */
+  private static final int MOST = 320;
 
   /** Smaller rings bend too much within a look. */
   private static final double SMALLEST = 8;
@@ -49,7 +56,15 @@ final class PrintedLines {
         lines.ring(ring);
       }
     }
-    return lines.places;
+    return thinned(lines.places);
+  }
+
+  /** Every so manieth place, where there are more than are needed. */
+  private static List<Place> thinned(List<Place> places) {
+    int kept = Math.min(places.size(), MOST);
+    return IntStream.range(0, kept)
+        .mapToObj(i -> places.get((int) ((long) i * places.size() / kept)))
+        .toList();
   }
 
   private void box(MmRect rect, double width) {
@@ -57,10 +72,26 @@ final class PrintedLines {
     MmPoint topRight = new MmPoint(rect.right(), rect.y());
     MmPoint bottomLeft = new MmPoint(rect.x(), rect.bottom());
     MmPoint bottomRight = new MmPoint(rect.right(), rect.bottom());
-    line(topLeft, topRight, width);
-    line(topRight, bottomRight, width);
-    line(bottomLeft, bottomRight, width);
-    line(topLeft, bottomLeft, width);
+    if (Math.min(rect.width(), rect.height()) < SHORTEST) {
+      side(topLeft, topRight, width);
+      side(topLeft, bottomLeft, width);
+      part++;
+    } else {
+      line(topLeft, topRight, width);
+      line(topRight, bottomRight, width);
+      line(bottomLeft, bottomRight, width);
+      line(topLeft, bottomLeft, width);
+    }
+  }
+
+  /** The middle of a small box's side. */
+  private void side(MmPoint from, MmPoint to, double width) {
+    double length = from.distanceTo(to);
+    if (length >= BOX) {
+      MmPoint middle = new MmPoint((from.x() + to.x()) / 2, (from.y() + to.y()) / 2);
+      double x = (to.x() - from.x()) / length;
+      places.add(new Place(middle, x, (to.y() - from.y()) / length, width, part));
+    }
   }
 
   private void line(MmPoint from, MmPoint to, double width) {
