@@ -29,16 +29,16 @@ public final class BlankSheets {
 
   private final Document document;
   private final Sides sides;
-  private final Map<String, String> last;
+  private final SheetValues values;
   private final Map<LayoutId, Layout> layouts = new HashMap<>();
   private final Map<LayoutId, PDFormXObject> shared = new HashMap<>();
   private int pages;
   private Paper paper;
 
-  private BlankSheets(Document document, Sides sides, Map<String, String> last) {
+  private BlankSheets(Document document, Sides sides, SheetValues values) {
     this.document = document;
     this.sides = sides;
-    this.last = last;
+    this.values = values;
   }
 
   /**
@@ -47,25 +47,24 @@ public final class BlankSheets {
    * @throws IllegalArgumentException when a sheet's layout was never released
    */
   public static void write(Iterable<SheetCode> sheets, OutputStream out) throws IOException {
-    write(sheets, Sides.ONE, Map.of(), out);
+    write(sheets, Sides.ONE, SheetValues.NONE, out);
   }
 
   /**
    * Writes a PDF with the sheets in order, for one or both sides of the leaves.
    *
-   * @param last a record's last values for return cards: printed text, unit included, by the key of
-   *     the field; a place without a value gets a dash
+   * @param values what the sheets bear from the start
    * @throws IllegalArgumentException when a sheet's layout was never released
    * @throws sheaf.forms.draw.TextDoesNotFitException when a value is longer than its place
    */
   public static void write(
-      Iterable<SheetCode> sheets, Sides sides, Map<String, String> last, OutputStream out)
+      Iterable<SheetCode> sheets, Sides sides, SheetValues values, OutputStream out)
       throws IOException {
     StringBuilder content = new StringBuilder();
     sheets.forEach(code -> content.append(code.text()).append(' '));
-    try (Document document = new Document("Sheaf sheets", content.toString() + last + sides)) {
-      BlankSheets pages = new BlankSheets(document, sides, last);
-      document.embed(OWN_LETTERS + String.join("", last.values()));
+    try (Document document = new Document("Sheaf sheets", content.toString() + values + sides)) {
+      BlankSheets pages = new BlankSheets(document, sides, values);
+      document.embed(OWN_LETTERS + String.join("", values.last().values()));
       for (SheetCode code : sheets) {
         pages.add(code);
       }
@@ -99,7 +98,7 @@ public final class BlankSheets {
         paper.width(),
         paper.height(),
         shared(layout),
-        pen -> SheetPainter.own(layout, code, last, pen));
+        pen -> SheetPainter.own(layout, code, values, pen));
     pages++;
   }
 

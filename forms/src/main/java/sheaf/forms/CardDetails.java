@@ -9,20 +9,8 @@ import java.util.Optional;
  * @param form what it is for
  * @param paper printed on
  * @param printed the day of printing
- * @param shop who made the card; blank counts as empty
+ * @param shop who made the card
  * @param recordLink opens the customer's record; a secret, so only the card's code holds it
  */
 public record CardDetails(
-    CardForm form,
-    CardPaper paper,
-    LocalDate printed,
-    Optional<String> shop,
-    Optional<String> recordLink) {
-
-  /** Tidies the shop's name. */
-  public CardDetails {
-    shop =
-        shop.map(name -> name.replaceAll("[\\s\\p{Cntrl}]+", " ").strip())
-            .filter(name -> !name.isEmpty());
-  }
-}
+    CardForm form, CardPaper paper, LocalDate printed, Shop shop, Optional<String> recordLink) {}

@@ -2,6 +2,7 @@ package sheaf.forms;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.Optional;
 import sheaf.core.record.BowRecord;
 import sheaf.forms.card.CardHead;
 import sheaf.forms.card.CardPages;
@@ -34,10 +35,13 @@ public final class FinishedCard {
     EmbeddedFile inside =
         new EmbeddedFile(RECORD, "application/json", "The record of the bow of job " + job, json);
     String title = details.form().title() + ", job " + job;
+    Shop shop = details.shop();
     CardHead head =
         new CardHead(
             details.form().title(),
-            details.shop(),
+            shop.name(),
+            shop.contact(),
+            shop.logo().isPresent() ? Optional.of(shop.logo().get().picture()) : Optional.empty(),
             details.printed(),
             details.recordLink().orElse(record.last().job().text()),
             details.recordLink().isPresent() ? "Your record" : "Job id");

@@ -1,7 +1,9 @@
 package sheaf.forms;
 
+import java.io.IOException;
 import java.util.Arrays;
 import java.util.Objects;
+import sheaf.forms.draw.Picture;
 
 /** A shop's picture: the bytes of a PNG or JPEG file that is known to be readable. */
 public final class Logo {
@@ -55,6 +57,15 @@ public final class Logo {
   /** A copy of the whole file. */
   public byte[] file() {
     return file.clone();
+  }
+
+  /**
+   * The picture as it is printed.
+   *
+   * @throws IOException when the file cannot be decoded
+   */
+  Picture picture() throws IOException {
+    return Picture.of(file);
   }
 
   @Override

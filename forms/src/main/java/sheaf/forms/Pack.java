@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import sheaf.core.job.JobId;
 import sheaf.core.job.SheetCode;
-import sheaf.core.layout.Bow;
+import sheaf.core.layout.BowType;
 import sheaf.core.layout.Layouts;
 import sheaf.core.layout.UnitSystem;
 import sheaf.core.layout.Variant;
@@ -25,7 +25,7 @@ public final class Pack {
   private Pack() {}
 
   /** A bench card and the usual targets: two tear sheets, a line sheet and two pair sheets. */
-  public static List<Variant> usual(Bow bow) {
+  public static List<Variant> usual(BowType bow) {
     List<Variant> usual = new ArrayList<>(List.of(bow.front(), bow.back()));
     usual.addAll(TARGETS);
     return List.copyOf(usual);
@@ -33,7 +33,7 @@ public final class Pack {
 
   /** The usual sheets of a compound's job, numbered from 1. */
   public static List<SheetCode> sheets(JobId job, Paper paper, UnitSystem units) {
-    return sheets(job, usual(Bow.COMPOUND), paper, units);
+    return sheets(job, usual(BowType.COMPOUND), paper, units);
   }
 
   /**

@@ -8,8 +8,10 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import sheaf.core.job.SheetCode;
+import sheaf.core.layout.Field;
 import sheaf.core.layout.Ink;
 import sheaf.core.layout.Ink.Tone;
+import sheaf.core.layout.Ink.Weight;
 import sheaf.core.layout.Layout;
 import sheaf.core.layout.RegisterMark;
 import sheaf.core.page.MmRect;
@@ -33,6 +35,12 @@ final class SheetPainter {
   /** In points; smaller letters are lost on a worn printer. */
   private static final double LEAST_SIZE = 7;
 
+  /** Size of a digit in a box in points: 5 mm high, as people write. */
+  private static final double DIGIT = 20;
+
+  /** Height of the typeface's digits, in letter sizes. */
+  private static final double DIGIT_HEIGHT = 0.72;
+
   private SheetPainter() {}
 
   /** All that does not depend on the job. */
@@ -48,21 +56,37 @@ final class SheetPainter {
     }
   }
 
-  /**
-   * The codes, the words that name the job or the sheet, and a record's last values.
-   *
-   * @param last printed text by the key of the field that it was the value of
-   */
-  static void own(Layout layout, SheetCode code, Map<String, String> last, Pen pen)
-      throws IOException {
+  /** The codes, the words that name the job or the sheet, and values that are known beforehand. */
+  static void own(Layout layout, SheetCode code, SheetValues values, Pen pen) throws IOException {
     pen.colour(Color.BLACK);
     for (MmRect square : layout.codes()) {
       pen.fill(QrSymbol.onSheet(square, code.text()));
     }
     for (Ink ink : layout.ink()) {
       if (ink instanceof Ink.Label label && isOwn(label)) {
-        String text = filledIn(label.text(), code, last);
+        String text = filledIn(label.text(), code, values.last());
         label(fitted(label, text, pen), text, pen);
+      }
+    }
+    for (Field field : layout.fields()) {
+      if (field instanceof Field.Number number && values.filledIn().containsKey(number.key())) {
+        digits(number, values.filledIn().get(number.key()), pen);
+      }
+    }
+  }
+
+  /** A number as a person would write it: a digit a box, and no zeros before the first. */
+  private static void digits(Field.Number number, int value, Pen pen) throws IOException {
+    if (value >= 10 * number.digits().get(0).place()) {
+      throw new IllegalArgumentException(value + " has more digits than " + number.label());
+    }
+    for (Field.Digit digit : number.digits()) {
+      int place = (int) digit.place();
+      if (value >= place) {
+        String written = String.valueOf(value / place % 10);
+        double x = digit.box().centre().x() - pen.widthOf(written, Weight.REGULAR, DIGIT) / 2;
+        double baseline = digit.box().centre().y() + DIGIT_HEIGHT / 2 * DIGIT * Mm.PER_POINT;
+        pen.text(written, x, baseline, Weight.REGULAR, DIGIT);
       }
     }
   }

@@ -11,10 +11,10 @@ import java.util.Optional;
  */
 public record Shop(Optional<String> name, Optional<String> contact, Optional<Logo> logo) {
 
-  /** The most characters that a card's line holds in bold. */
+  /** The most characters: two lines of them stand beside a card's codes. */
   public static final int LONGEST_NAME = 60;
 
-  /** The most characters that a card's line holds in small print. */
+  /** The most characters: two lines of small print stand beside a card's codes. */
   public static final int LONGEST_CONTACT = 80;
 
   /** A shop that says nothing of itself. */
@@ -24,6 +24,15 @@ public record Shop(Optional<String> name, Optional<String> contact, Optional<Log
   public Shop {
     name = name.map(text -> line(text, LONGEST_NAME));
     contact = contact.map(text -> line(text, LONGEST_CONTACT));
+  }
+
+  /**
+   * A shop of which only the name is told.
+   *
+   * @throws IllegalArgumentException when it is blank or too long
+   */
+  public static Shop named(String name) {
+    return new Shop(Optional.of(name), Optional.empty(), Optional.empty());
   }
 
   /**

@@ -3,7 +3,6 @@ package sheaf.forms;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayInputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -23,7 +22,9 @@ import sheaf.core.record.BowRecord;
 /** Cards against the two standards, as veraPDF, the validator of the PDF Association, sees them. */
 class ArchivalCardTest {
 
-  private static final byte[] JSON = "{\"a\":1}".getBytes(StandardCharsets.UTF_8);
+  private static final Shop SHOP =
+      new Shop(
+          Optional.of("Łuk 弓 & co"), Optional.of("Mill Lane 4"), Optional.of(Logos.png(240, 90)));
 
   @BeforeAll
   static void validator() {
@@ -39,9 +40,7 @@ class ArchivalCardTest {
   void everyCardIsArchivalAndAccessible(String name, BowRecord record) throws Exception {
     for (CardForm form : CardForm.values()) {
       CardPaper paper = form == CardForm.CARD ? CardPaper.HALF_LETTER : CardPaper.A4;
-      CardDetails details =
-          new CardDetails(form, paper, Records.DAY, Optional.of("Łuk 弓 & co"), Optional.empty());
-      Pdf card = Pdf.of(out -> FinishedCard.write(record, details, JSON, out));
+      Pdf card = Cards.print(record, form, paper, SHOP);
 
       assertThat(failures(card, PDFAFlavour.PDFA_3_B)).as("PDF/A-3b, " + form).isEmpty();
       assertThat(failures(card, PDFAFlavour.PDFUA_1)).as("PDF/UA-1, " + form).isEmpty();

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import sheaf.core.job.SheetCode;
-import sheaf.core.layout.Bow;
+import sheaf.core.layout.BowType;
 import sheaf.core.layout.UnitSystem;
 import sheaf.core.layout.Variant;
 import sheaf.core.page.Paper;
@@ -35,7 +35,7 @@ class PackTest {
 
   @Test
   void aRecurvesPackHasItsOwnCard() {
-    assertThat(Pack.usual(Bow.RECURVE))
+    assertThat(Pack.usual(BowType.RECURVE))
         .startsWith(Variant.RECURVE_FRONT, Variant.RECURVE_BACK, Variant.FOUR_ZONES);
   }
 }

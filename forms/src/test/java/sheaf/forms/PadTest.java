@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
-import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -65,7 +64,7 @@ class PadTest {
     List<SheetCode> pack = Pack.sheets(Jobs.JOB, Paper.LETTER, UnitSystem.INCHES);
     List<SheetCode> two = Stream.concat(pack.stream(), pack.stream()).toList();
 
-    Pdf pdf = Pdf.of(out -> BlankSheets.write(two, Sides.BOTH, Map.of(), out));
+    Pdf pdf = Pdf.of(out -> BlankSheets.write(two, Sides.BOTH, SheetValues.NONE, out));
 
     try (PDDocument document = pdf.open()) {
       String printed =

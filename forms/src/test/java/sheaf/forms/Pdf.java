@@ -169,6 +169,26 @@ final class Pdf {
     return widths;
   }
 
+  /** Where a page has pictures, in millimetres from its top-left corner. */
+  List<MmRect> pictures(int page) throws IOException {
+    List<MmRect> places = new ArrayList<>();
+    try (PDDocument document = open()) {
+      float height = document.getPage(page).getMediaBox().getHeight();
+      List<Object> tokens = new PDFStreamParser(document.getPage(page)).parse();
+      for (int i = 8; i < tokens.size(); i++) {
+        // ISO 32000-1, 8.9.5: a picture fills the unit square, which the matrix before it places.
+        if (tokens.get(i) instanceof Operator operator && operator.getName().equals("Do")) {
+          double[] matrix =
+              tokens.subList(i - 8, i - 2).stream()
+                  .mapToDouble(number -> ((COSNumber) number).floatValue())
+                  .toArray();
+          places.add(mm(matrix[4], height - matrix[5] - matrix[3], matrix[0], matrix[3]));
+        }
+      }
+    }
+    return places;
+  }
+
   /** Lato's capitals are 0.72 of its size high and its descenders reach down 0.21 of it. */
   private static Letter letter(TextPosition text) {
     double size = text.getFontSizeInPt();

@@ -108,22 +108,19 @@ final class Records {
           new Measure(measure.key(), measure.label(), Optional.of(taken), Optional.of(taken)));
     }
     Visit full =
-        new Visit(
-            visit.job(),
-            visit.day(),
-            Optional.of("R. K."),
-            Optional.of("T. M."),
-            visit.sheets(),
-            visit.inspection(),
-            measures,
-            changes(3),
-            List.of(
-                new Tear(2, 1, new MmVector(-28, -17)),
-                new Tear(2, 2, new MmVector(-14, -9)),
-                new Tear(2, 3, new MmVector(3, -4))),
-            shots(distance, 3, 5, 10, 15, 20, 30),
-            visit.pairs(),
-            List.of("Peep tied in anew.", "New servings on both cables."));
+        new VisitLike(visit)
+            .customer(Optional.of("R. K."))
+            .technician(Optional.of("T. M."))
+            .measures(measures)
+            .changes(changes(3))
+            .tears(
+                List.of(
+                    new Tear(2, 1, new MmVector(-28, -17)),
+                    new Tear(2, 2, new MmVector(-14, -9)),
+                    new Tear(2, 3, new MmVector(3, -4))))
+            .line(shots(distance, 3, 5, 10, 15, 20, 30))
+            .notes(List.of("Peep tied in anew.", "New servings on both cables."))
+            .visit();
     return new BowRecord(
         new Bow(Optional.of("32 in compound, black riser"), record.bow().traits()), List.of(full));
   }
@@ -163,40 +160,12 @@ final class Records {
             full(),
             "The society of archers by the old mill and its guests, care of the secretary",
             notes);
-    Visit v = named.last();
-    Visit changed =
-        new Visit(
-            v.job(),
-            v.day(),
-            v.customer(),
-            v.technician(),
-            v.sheets(),
-            v.inspection(),
-            v.measures(),
-            changes(25),
-            v.tears(),
-            v.line(),
-            v.pairs(),
-            v.notes());
-    return new BowRecord(named.bow(), List.of(changed));
+    return new BowRecord(
+        named.bow(), List.of(new VisitLike(named.last()).changes(changes(25)).visit()));
   }
 
   private static BowRecord with(BowRecord record, String customer, List<String> notes) {
-    Visit v = record.last();
-    Visit named =
-        new Visit(
-            v.job(),
-            v.day(),
-            Optional.of(customer),
-            v.technician(),
-            v.sheets(),
-            v.inspection(),
-            v.measures(),
-            v.changes(),
-            v.tears(),
-            v.line(),
-            v.pairs(),
-            notes);
+    Visit named = new VisitLike(record.last()).customer(Optional.of(customer)).notes(notes).visit();
     return new BowRecord(record.bow(), List.of(named));
   }
 
@@ -249,21 +218,14 @@ final class Records {
   }
 
   private static BowRecord measured(List<Measure> measures) {
-    Visit v = full().last();
     Visit visit =
-        new Visit(
-            v.job(),
-            Optional.empty(),
-            Optional.empty(),
-            v.technician(),
-            v.sheets(),
-            v.inspection(),
-            measures,
-            v.changes(),
-            List.of(),
-            v.line(),
-            List.of(),
-            v.notes());
+        new VisitLike(full().last())
+            .day(Optional.empty())
+            .customer(Optional.empty())
+            .measures(measures)
+            .tears(List.of())
+            .pairs(List.of())
+            .visit();
     return new BowRecord(full().bow(), List.of(visit));
   }
 
@@ -280,21 +242,14 @@ final class Records {
   }
 
   private static BowRecord shot(List<Tear> tears, List<LineShot> line) {
-    Visit v = full().last();
     Visit visit =
-        new Visit(
-            v.job(),
-            v.day(),
-            v.customer(),
-            v.technician(),
-            v.sheets(),
-            v.inspection(),
-            v.measures(),
-            List.of(),
-            tears,
-            line,
-            List.of(),
-            List.of());
+        new VisitLike(full().last())
+            .changes(List.of())
+            .tears(tears)
+            .line(line)
+            .pairs(List.of())
+            .notes(List.of())
+            .visit();
     return new BowRecord(full().bow(), List.of(visit));
   }
 }

@@ -26,7 +26,8 @@ class ReturnCardTest {
     Map<String, String> last =
         Map.of("draw_length_left", "29 6/16 in", "arrow_spine", "340", "unknown_left", "7");
 
-    String text = Pdf.of(out -> BlankSheets.write(card, Sides.BOTH, last, out)).text();
+    String text =
+        Pdf.of(out -> BlankSheets.write(card, Sides.BOTH, SheetValues.last(last), out)).text();
 
     assertThat(text).contains("29 6/16 in", "last: 340", "\u2013").doesNotContain("{", "unknown");
   }
@@ -39,7 +40,10 @@ class ReturnCardTest {
     assertThatThrownBy(
             () ->
                 BlankSheets.write(
-                    List.of(code(front)), Sides.ONE, last, OutputStream.nullOutputStream()))
+                    List.of(code(front)),
+                    Sides.ONE,
+                    SheetValues.last(last),
+                    OutputStream.nullOutputStream()))
         .hasMessageContaining("about twenty-nine");
   }
 

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import sheaf.core.page.MmRect;
 import sheaf.core.reading.PageReading;
 import sheaf.core.reading.PrintScale;
 import sheaf.core.reading.Reason;
@@ -31,17 +30,11 @@ final class SheetReading {
   static PageReading of(String source, SheetInPicture sheet) {
     List<Reason> reasons = new ArrayList<>(scale(sheet.printScale()));
     reasons.addAll(curl(sheet));
-    FieldReader.Fields untorn = FieldReader.read(sheet.flat(), sheet.layout(), List.of());
-    ArrowsShot shot = ArrowsShot.of(untorn.readings());
+    FieldReader boxes = FieldReader.measure(sheet.flat(), sheet.layout());
+    ArrowsShot shot = ArrowsShot.of(boxes.read(List.of()).readings());
     HoleReader.Holes holes = HoleReader.read(sheet.flat(), sheet.layout(), shot);
     reasons.addAll(holes.doubts());
-    List<MmRect> torn =
-        holes.found().stream()
-            .map(hole -> MmRect.square(hole.axis(), Math.max(hole.diameter(), hole.cut())))
-            .toList();
-    // Only holes change what the boxes say; a bench card has none and is not read twice.
-    FieldReader.Fields fields =
-        torn.isEmpty() ? untorn : FieldReader.read(sheet.flat(), sheet.layout(), torn);
+    FieldReader.Fields fields = boxes.read(holes.torn());
     reasons.addAll(fields.doubts());
     reasons.addAll(ArrowCount.against(holes.found(), shot));
     return new PageReading(

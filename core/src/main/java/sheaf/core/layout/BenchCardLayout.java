@@ -32,10 +32,10 @@ final class BenchCardLayout {
   static Layout of(LayoutId id) {
     Drawing drawing = new Drawing();
     SheetFrame frame = new SheetFrame(MarkFamily.of(id.variant(), id.paper()));
-    CardFront front = CardFront.of(Bow.of(id.variant()), id.units());
+    CardFront front = CardFront.of(BowType.of(id.variant()), id.units());
     String title = title(id);
     frame.draw(drawing, title, steps(id), front.cautions());
-    subtitle(Bow.of(id.variant()).label(), drawing);
+    subtitle(BowType.of(id.variant()).label(), drawing);
     MmRect body = frame.body();
     bow(front, body, drawing);
     double end = inspection(front, frame, body.y() + BOW_ROWS, drawing);

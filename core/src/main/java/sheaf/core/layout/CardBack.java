@@ -16,7 +16,7 @@ import sheaf.core.measure.Unit;
  */
 record CardBack(List<CardRow> rows, List<CardRow> arrow) {
 
-  static CardBack of(Bow bow, UnitSystem units) {
+  static CardBack of(BowType bow, UnitSystem units) {
     return switch (bow) {
       case COMPOUND -> new CardBack(compound(units), arrow(units, "nock groove to end of shaft"));
       case RECURVE -> new CardBack(recurve(units), arrow(units, "nock groove to end of shaft"));

@@ -53,16 +53,16 @@ final class CardBackLayout {
   }
 
   private Layout draw() {
-    CardBack back = CardBack.of(Bow.of(id.variant()), id.units());
+    CardBack back = CardBack.of(BowType.of(id.variant()), id.units());
     String title = BenchCardLayout.title(id);
     frame.draw(drawing, title, steps(), CAUTIONS);
-    BenchCardLayout.subtitle(Bow.of(id.variant()).label() + ", back", drawing);
+    BenchCardLayout.subtitle(BowType.of(id.variant()).label() + ", back", drawing);
     CardColumns columns = CardColumns.of(id.kind());
     columns.heads("Measured", frame, y, drawing);
     head();
     columns.rows(back.rows(), frame, y, ROW, drawing);
     y += back.rows().size() * ROW + GAP;
-    section(Bow.of(id.variant()) == Bow.CROSSBOW ? "Bolt as shot" : "Arrow as shot");
+    section(BowType.of(id.variant()) == BowType.CROSSBOW ? "Bolt as shot" : "Arrow as shot");
     pairs(back.arrow());
     section("Sight marks as left");
     sightMarks();

@@ -32,7 +32,7 @@ record CardFront(
   /** A part to inspect, by its name in JSON and in print. */
   record Part(String key, String label) {}
 
-  static CardFront of(Bow bow, UnitSystem units) {
+  static CardFront of(BowType bow, UnitSystem units) {
     return switch (bow) {
       case COMPOUND -> compound(units);
       case RECURVE -> recurve(units);

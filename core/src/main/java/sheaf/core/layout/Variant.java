@@ -68,7 +68,7 @@ public enum Variant {
 
   /** Whether it belongs on the back of the card before it. */
   public boolean isBack() {
-    return Arrays.stream(Bow.values())
+    return Arrays.stream(BowType.values())
         .anyMatch(bow -> this == bow.back() || this == bow.returnBack());
   }
 

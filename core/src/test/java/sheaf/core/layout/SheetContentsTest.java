@@ -77,7 +77,7 @@ class SheetContentsTest {
 
   @ParameterizedTest
   @EnumSource
-  void aReturnCardAsksWhatTheBenchCardOfItsBowAsks(Bow bow) {
+  void aReturnCardAsksWhatTheBenchCardOfItsBowAsks(BowType bow) {
     assertThat(keys(bow.returnFront())).isEqualTo(keys(bow.front()));
     assertThat(keys(bow.returnBack())).isEqualTo(keys(bow.back()));
   }

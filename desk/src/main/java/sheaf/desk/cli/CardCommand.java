@@ -2,13 +2,11 @@ package sheaf.desk.cli;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -17,7 +15,6 @@ import picocli.CommandLine.Spec;
 import sheaf.core.job.JobId;
 import sheaf.core.page.Paper;
 import sheaf.desk.home.RecordAddress;
-import sheaf.desk.home.Settings;
 import sheaf.desk.json.RecordJson;
 import sheaf.desk.outcome.ExitStatus;
 import sheaf.desk.profile.ShopProfile;
@@ -61,12 +58,7 @@ final class CardCommand implements Callable<Integer> {
       description = "The id printed on its papers.")
   private JobId job;
 
-  @Option(
-      names = {"-o", "--output"},
-      paramLabel = "FILE",
-      required = true,
-      description = "The PDF to write; - for standard output.")
-  private Path output;
+  @Mixin private PdfOptions pdf;
 
   @Option(
       names = "--as",
@@ -78,17 +70,11 @@ final class CardCommand implements Callable<Integer> {
   private CardForm form;
 
   @Option(
-      names = "--paper",
-      paramLabel = "letter|a4",
-      converter = Choices.OfPaper.class,
-      completionCandidates = Choices.OfPaper.class,
-      description = "The paper, of which a card takes half. Default: what the shop profile says.")
-  private Paper paper;
-
-  @Option(
       names = "--shop",
       paramLabel = "NAME",
-      description = "Who made the card. Default: what the shop profile says.")
+      description =
+          "Who made the card, by name alone. Default: name, contact line and logo of the shop"
+              + " profile.")
   private String shop;
 
   @Option(
@@ -105,10 +91,10 @@ final class CardCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     ShopProfile profile = sheaf.profile();
-    Optional<String> by = shop == null ? whose(profile.shop()) : Optional.of(checkedShop());
+    Shop by = shop == null ? profile.shop() : checkedShop();
     Optional<RecordAddress> address =
         recordAddress == null ? profile.recordAddress() : Optional.of(checkedAddress());
-    Paper page = paper != null ? paper : profile.paper();
+    Paper page = pdf.paper(profile);
     StoredJob stored = StoredJob.find(job, sheaf.home(), desk.clock());
     CardDetails details =
         new CardDetails(
@@ -118,19 +104,9 @@ final class CardCommand implements Callable<Integer> {
             by,
             address.map(to -> to.link(stored.key())));
     byte[] json = RecordJson.line(stored.record()).getBytes(UTF_8);
-    Output.write(
-        desk.console(), output, out -> FinishedCard.write(stored.record(), details, json, out));
+    pdf.write(desk.console(), out -> FinishedCard.write(stored.record(), details, json, out));
     say(stored, address);
     return ExitStatus.OK.number();
-  }
-
-  /** The shop's name and how to reach it, on one line. */
-  private static Optional<String> whose(Shop shop) {
-    String line =
-        Stream.of(shop.name(), shop.contact())
-            .flatMap(Optional::stream)
-            .collect(Collectors.joining(" \u00b7 "));
-    return Optional.of(line).filter(text -> !text.isEmpty());
   }
 
   private CardPaper cardPaper(Paper page) {
@@ -140,9 +116,9 @@ final class CardCommand implements Callable<Integer> {
     return page.small() == Paper.LETTER ? CardPaper.LETTER : CardPaper.A4;
   }
 
-  private String checkedShop() {
+  private Shop checkedShop() {
     try {
-      return Settings.shop(shop);
+      return Shop.named(shop);
     } catch (IllegalArgumentException e) {
       throw new ParameterException(spec.commandLine(), "--shop " + e.getMessage(), e);
     }
@@ -157,7 +133,7 @@ final class CardCommand implements Callable<Integer> {
   }
 
   private void say(StoredJob stored, Optional<RecordAddress> address) {
-    String where = Output.name(output);
+    String where = pdf.name();
     String what = form == CardForm.CARD ? "Card" : form.title();
     StringBuilder text = new StringBuilder(what + " of job " + job + " written to " + where + ".");
     stored

@@ -16,6 +16,7 @@ import sheaf.forms.CardForm;
 import sheaf.forms.CardPaper;
 import sheaf.forms.CarriedRecord;
 import sheaf.forms.FinishedCard;
+import sheaf.forms.Shop;
 
 /**
  * How long a finished card takes once everything is warm: the JSON of a record and the whole PDF,
@@ -64,7 +65,7 @@ public final class CardSpeed {
   private static int print(CardForm form, BowRecord record) throws IOException {
     CardPaper paper = form == CardForm.CARD ? CardPaper.HALF_LETTER : CardPaper.LETTER;
     CardDetails details =
-        new CardDetails(form, paper, LocalDate.EPOCH, Optional.of("A shop"), Optional.empty());
+        new CardDetails(form, paper, LocalDate.EPOCH, Shop.named("A shop"), Optional.empty());
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     FinishedCard.write(record, details, RecordJson.line(record).getBytes(UTF_8), out);
     return out.size();

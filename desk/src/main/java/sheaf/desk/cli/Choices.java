@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.function.Function;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
-import sheaf.core.layout.Bow;
+import sheaf.core.layout.BowType;
 import sheaf.core.layout.UnitSystem;
 import sheaf.core.layout.Variant;
 import sheaf.core.page.Paper;
@@ -60,19 +60,10 @@ abstract class Choices<T> implements ITypeConverter<T>, Iterable<String> {
     }
   }
 
-  /** Whether a line sheet's distances are printed. */
-  static final class OfDistances extends Choices<Variant> {
-    OfDistances() {
-      super(
-          List.of(Variant.OPEN_DISTANCES, Variant.SET_DISTANCES),
-          variant -> variant == Variant.OPEN_DISTANCES ? "written" : "printed");
-    }
-  }
-
   /** Whose card. */
-  static final class OfBow extends Choices<Bow> {
-    OfBow() {
-      super(List.of(Bow.values()), Bow::label);
+  static final class OfBowType extends Choices<BowType> {
+    OfBowType() {
+      super(List.of(BowType.values()), BowType::label);
     }
   }
 

@@ -2,7 +2,7 @@ package sheaf.desk.cli;
 
 import java.util.List;
 import java.util.Locale;
-import sheaf.core.layout.Bow;
+import sheaf.core.layout.BowType;
 import sheaf.core.layout.Variant;
 
 /** What {@code --sheets} can put into a pack. */
@@ -10,14 +10,14 @@ enum PackSheet {
   /** Front and back of the bow's bench card. */
   BENCH_CARD {
     @Override
-    List<Variant> variants(Bow bow) {
+    List<Variant> variants(BowType bow) {
       return List.of(bow.front(), bow.back());
     }
   },
   /** Front and back of the bow's return card. */
   RETURN_CARD {
     @Override
-    List<Variant> variants(Bow bow) {
+    List<Variant> variants(BowType bow) {
       return List.of(bow.returnFront(), bow.returnBack());
     }
   },
@@ -45,7 +45,7 @@ enum PackSheet {
   }
 
   /** Its pages. */
-  List<Variant> variants(Bow bow) {
+  List<Variant> variants(BowType bow) {
     return variants;
   }
 

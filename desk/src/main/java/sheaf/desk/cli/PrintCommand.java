@@ -1,11 +1,10 @@
 package sheaf.desk.cli;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -13,9 +12,11 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import sheaf.core.job.JobId;
 import sheaf.core.job.SheetCode;
-import sheaf.core.layout.Bow;
+import sheaf.core.layout.BowType;
 import sheaf.core.layout.UnitSystem;
 import sheaf.core.layout.Variant;
+import sheaf.core.measure.Distance;
+import sheaf.core.measure.Unit;
 import sheaf.core.page.Paper;
 import sheaf.desk.outcome.ExitStatus;
 import sheaf.desk.profile.ShopProfile;
@@ -23,6 +24,7 @@ import sheaf.desk.report.Text;
 import sheaf.forms.Backing;
 import sheaf.forms.BlankSheets;
 import sheaf.forms.Pack;
+import sheaf.forms.SheetValues;
 import sheaf.forms.Sides;
 
 /** {@code sheaf print}: blank papers as a PDF. */
@@ -38,6 +40,8 @@ import sheaf.forms.Sides;
       "      a pad of twenty packs, each with a bench card and a job id of its own",
       "  sheaf print pair --dots one --paper a4 --units metric -o pair.pdf",
       "      a pair sheet with one shared dot, on A4, in metres",
+      "  sheaf print line --distances 3,5,10,20,30 -o line.pdf",
+      "      a line sheet with your distances in its boxes",
       "  sheaf print return-card --from 7G4KQ-2M8XE-0 -o card.pdf",
       "      a bench card with what that job left printed beside it",
       "  sheaf print backing -o backing.pdf",
@@ -83,10 +87,10 @@ final class PrintCommand implements Callable<Integer> {
   @Option(
       names = "--bow",
       paramLabel = "compound|recurve|crossbow",
-      converter = Choices.OfBow.class,
-      completionCandidates = Choices.OfBow.class,
+      converter = Choices.OfBowType.class,
+      completionCandidates = Choices.OfBowType.class,
       description = "Whose card: compound is the default.")
-  private Bow bow;
+  private BowType bow;
 
   @Option(
       names = "--dots",
@@ -98,11 +102,14 @@ final class PrintCommand implements Callable<Integer> {
 
   @Option(
       names = "--distances",
-      paramLabel = "written|printed",
-      converter = Choices.OfDistances.class,
-      completionCandidates = Choices.OfDistances.class,
-      description = "Line sheet only: boxes to write them in (the default), or printed.")
-  private Variant distances;
+      paramLabel = "written|printed|N,N,...",
+      converter = LineDistances.Reader.class,
+      completionCandidates = LineDistances.Reader.class,
+      description =
+          "Line sheets: boxes to write them in, the sheet's own in print, or yours in the boxes,"
+              + " in yards or metres, such as 3,5,10. Default: what the shop profile sets, else"
+              + " written.")
+  private LineDistances distances;
 
   @Option(
       names = "--from",
@@ -122,14 +129,6 @@ final class PrintCommand implements Callable<Integer> {
   private Sides sides;
 
   @Option(
-      names = "--paper",
-      paramLabel = "letter|a4|tabloid|a3",
-      converter = Choices.OfPaper.class,
-      completionCandidates = Choices.OfPaper.class,
-      description = "Default: what the shop profile says. Cards come on letter and a4 only.")
-  private Paper paper;
-
-  @Option(
       names = "--units",
       paramLabel = "in|metric",
       converter = Choices.OfUnits.class,
@@ -145,12 +144,7 @@ final class PrintCommand implements Callable<Integer> {
       description = "1 to " + MOST_COPIES + "; each copy or pack gets a job id of its own.")
   private int copies;
 
-  @Option(
-      names = {"-o", "--output"},
-      paramLabel = "FILE",
-      required = true,
-      description = "The PDF to write; - for standard output.")
-  private Path output;
+  @Mixin private PdfOptions pdf;
 
   PrintCommand(Desk desk, Sheaf sheaf) {
     this.desk = desk;
@@ -161,13 +155,13 @@ final class PrintCommand implements Callable<Integer> {
   public Integer call() {
     check();
     ShopProfile profile = sheaf.profile();
-    Paper onto = paper != null ? paper : profile.paper();
+    Paper onto = pdf.paper(profile);
     UnitSystem in = units != null ? units : profile.units();
     if (what == Printable.BACKING) {
-      Output.write(desk.console(), output, out -> Backing.write(onto, copies, out));
+      pdf.write(desk.console(), out -> Backing.write(onto, copies, out));
       say("for a colour printer", onto);
     } else {
-      printSheets(what.isCard() ? onto.small() : onto, in);
+      printSheets(what.isCard() ? onto.small() : onto, in, profile);
     }
     return ExitStatus.OK.number();
   }
@@ -179,12 +173,16 @@ final class PrintCommand implements Callable<Integer> {
     boolean pack = what == Printable.PACK;
     boolean returns = what == Printable.RETURN_CARD || (sheets != null && sheets.hasReturnCard());
     only(dots, what == Printable.PAIR, "--dots is for pair sheets only");
-    only(distances, what == Printable.LINE, "--distances is for line sheets only");
+    only(
+        distances, pack || what == Printable.LINE, "--distances is for line sheets and packs only");
+    if (pack && distances != null && distances.variant() == Variant.SET_DISTANCES) {
+      throw misuse("--distances printed is for line sheets only; a pack has --sheets line-printed");
+    }
     only(sheets, pack, "--sheets is for packs only");
     only(sides, pack, "--sides is for packs only");
     only(bow, pack || what.isCard(), "--bow is for packs and cards only");
     only(from, returns, "--from is for return cards only");
-    if (what.isCard() && paper != null && paper != paper.small()) {
+    if (what.isCard() && pdf.said().filter(paper -> paper != paper.small()).isPresent()) {
       throw misuse("A " + what.noun() + " comes on letter and a4 paper only: targets are larger");
     }
   }
@@ -199,21 +197,34 @@ final class PrintCommand implements Callable<Integer> {
     return new ParameterException(spec.commandLine(), complaint);
   }
 
-  private void printSheets(Paper onto, UnitSystem in) {
+  private void printSheets(Paper onto, UnitSystem in, ShopProfile profile) {
     List<Variant> variants = variants();
     List<SheetCode> codes = new ArrayList<>();
     for (int i = 0; i < copies; i++) {
       codes.addAll(Pack.sheets(JobId.random(desk.random()), variants, onto, in));
     }
-    Map<String, String> last =
-        from == null
-            ? Map.of()
-            : LastValues.of(StoredJob.find(from, sheaf.home(), desk.clock()).summary());
+    SheetValues values = lastValues().withDistances(distances(in, profile));
     Sides printed = sides();
-    Output.write(desk.console(), output, out -> BlankSheets.write(codes, printed, last, out));
+    pdf.write(desk.console(), out -> BlankSheets.write(codes, printed, values, out));
     String first = codes.get(0).job().spoken();
     String named = copies == 1 ? "job " + first : "a job id for each, from " + first;
     say(pages(codes, printed) + ", " + named, onto);
+  }
+
+  private SheetValues lastValues() {
+    return from == null
+        ? SheetValues.NONE
+        : SheetValues.last(
+            LastValues.of(StoredJob.find(from, sheaf.home(), desk.clock()).summary()));
+  }
+
+  /** What stands in the boxes of line sheets. */
+  private List<Distance> distances(UnitSystem in, ShopProfile profile) {
+    if (distances == null) {
+      return profile.ownDistances(in).orElse(List.of());
+    }
+    Unit unit = in == UnitSystem.INCHES ? Unit.YARD : Unit.METRE;
+    return distances.numbers().stream().map(number -> new Distance(number, unit)).toList();
   }
 
   private String pages(List<SheetCode> codes, Sides printed) {
@@ -229,16 +240,18 @@ final class PrintCommand implements Callable<Integer> {
   }
 
   private List<Variant> variants() {
-    Bow whose = bow == null ? Bow.COMPOUND : bow;
+    BowType whose = bow == null ? BowType.COMPOUND : bow;
     if (what == Printable.PACK) {
       return sheets == null ? Pack.usual(whose) : sheets.variants(whose);
     }
-    Variant chosen = dots == null ? distances : dots;
-    return chosen == null ? what.variants(whose) : List.of(chosen);
+    if (dots != null) {
+      return List.of(dots);
+    }
+    return distances == null ? what.variants(whose) : List.of(distances.variant());
   }
 
   private void say(String detail, Paper onto) {
-    String where = Output.name(output);
+    String where = pdf.name();
     String sentence =
         "%s on %s paper (%s) written to %s. Print at 100 %%, not 'fit to page'."
             .formatted(Text.count(copies, what.noun()), onto.label(), detail, where);

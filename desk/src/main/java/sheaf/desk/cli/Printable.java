@@ -2,7 +2,7 @@ package sheaf.desk.cli;
 
 import java.util.List;
 import java.util.Locale;
-import sheaf.core.layout.Bow;
+import sheaf.core.layout.BowType;
 import sheaf.core.layout.Variant;
 
 /** What {@code sheaf print} can print. */
@@ -47,7 +47,7 @@ enum Printable {
   }
 
   /** Its pages; none of a pack, whose list says them, and of a backing, which is no sheet. */
-  List<Variant> variants(Bow bow) {
+  List<Variant> variants(BowType bow) {
     return sheets.stream().flatMap(sheet -> sheet.variants(bow).stream()).toList();
   }
 

@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
-import sheaf.core.layout.Bow;
+import sheaf.core.layout.BowType;
 import sheaf.core.layout.Variant;
 
 /**
@@ -27,7 +27,7 @@ record SheetList(List<PackSheet> sheets) {
   }
 
   /** The pages of a pack: the bow's bench card first, unless the list names a card itself. */
-  List<Variant> variants(Bow bow) {
+  List<Variant> variants(BowType bow) {
     List<PackSheet> all = new ArrayList<>();
     if (sheets.stream().noneMatch(PackSheet::isCard)) {
       all.add(PackSheet.BENCH_CARD);

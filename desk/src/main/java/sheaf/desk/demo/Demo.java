@@ -32,6 +32,7 @@ import sheaf.forms.CardForm;
 import sheaf.forms.CardPaper;
 import sheaf.forms.FinishedCard;
 import sheaf.forms.Pack;
+import sheaf.forms.Shop;
 import sheaf.samples.CommittedSamples;
 import sheaf.samples.CommittedSamples.CommittedSample;
 
@@ -123,7 +124,7 @@ public record Demo(PageSource source, String version, DemoFolder folder, Clock c
     LocalDate today = LocalDate.now(clock);
     CardDetails details =
         new CardDetails(
-            CardForm.CARD, CardPaper.HALF_LETTER, today, Optional.of(SHOP), Optional.empty());
+            CardForm.CARD, CardPaper.HALF_LETTER, today, Shop.named(SHOP), Optional.empty());
     BowRecord record = RecordOfSheets.of(job, Optional.of(today));
     byte[] json = RecordJson.line(record).getBytes(StandardCharsets.UTF_8);
     OutputFile.write(folder.card(), out -> FinishedCard.write(record, details, json, out));

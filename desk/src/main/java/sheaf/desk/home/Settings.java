@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -43,18 +44,12 @@ public record Settings(
    * Reads a file of lines {@code name = value}; blank lines and lines that begin with {@code #} say
    * nothing. Nothing is set when there is no such file.
    *
-   * @throws Trouble a misuse that names the line, when a line makes no sense
+   * @throws Trouble a misuse with a sentence for each line that makes no sense
    */
   public static Settings of(Path file) {
     try {
       List<String> lines = Files.readAllLines(file, StandardCharsets.UTF_8);
-      Settings settings = NONE;
-      for (int i = 0; i < lines.size(); i++) {
-        settings =
-            settings.withLine(
-                lines.get(i).replace(BYTE_ORDER_MARK, "").strip(), file + ", line " + (i + 1));
-      }
-      return settings;
+      return of(lines, file);
     } catch (NoSuchFileException e) {
       return NONE;
     } catch (CharacterCodingException e) {
@@ -64,19 +59,36 @@ public record Settings(
     }
   }
 
-  private Settings withLine(String line, String where) {
+  private static Settings of(List<String> lines, Path file) {
+    Settings settings = NONE;
+    List<String> complaints = new ArrayList<>();
+    for (int i = 0; i < lines.size(); i++) {
+      try {
+        settings = settings.withLine(lines.get(i).replace(BYTE_ORDER_MARK, "").strip());
+      } catch (IllegalArgumentException e) {
+        complaints.add(file + ", line " + (i + 1) + ": " + e.getMessage());
+      }
+    }
+    if (!complaints.isEmpty()) {
+      throw Trouble.misuse(String.join("\n", complaints));
+    }
+    return settings;
+  }
+
+  /** These settings and what a line says; throws, saying what is wrong in a sentence. */
+  private Settings withLine(String line) {
     if (line.isEmpty() || line.startsWith("#")) {
       return this;
     }
     int equals = line.indexOf('=');
     if (equals < 0) {
-      throw Trouble.misuse(where + ": expected name = value, not '" + line + "'.");
+      throw new IllegalArgumentException("expected name = value, not '" + line + "'.");
     }
     String name = line.substring(0, equals).strip();
     try {
       return with(name, line.substring(equals + 1).strip());
     } catch (IllegalArgumentException e) {
-      throw Trouble.misuse(where + ": " + name + " " + e.getMessage() + ".");
+      throw new IllegalArgumentException(name + " " + e.getMessage() + ".", e);
     }
   }
 
@@ -94,7 +106,7 @@ public record Settings(
   }
 
   /** Checks a shop's name; throws, saying what is wrong in words that go behind "the name". */
-  public static String shop(String name) {
+  private static String shop(String name) {
     return Shop.line(name, Shop.LONGEST_NAME);
   }
 

@@ -55,16 +55,16 @@ final class ProfileReader {
             words("shop.name", name -> Shop.line(name, Shop.LONGEST_NAME)),
             words("shop.contact", contact -> Shop.line(contact, Shop.LONGEST_CONTACT)),
             words("shop.logo", file -> LogoFile.read(beside(file))));
+    Map<UnitSystem, List<Distance>> own = ownDistances();
+    Map<UnitSystem, List<Distance>> distances = new EnumMap<>(usual.distances());
+    distances.putAll(own);
     return new ShopProfile(
         shop,
         value("paper", value -> Settings.paper(shown(value))).orElse(usual.paper()),
         value("units", value -> Settings.units(shown(value))).orElse(usual.units()),
         words("record.address", RecordAddress::new),
-        Map.of(
-            UnitSystem.INCHES,
-            distances("distances.yd", Unit.YARD).orElse(usual.distances(UnitSystem.INCHES)),
-            UnitSystem.METRIC,
-            distances("distances.m", Unit.METRE).orElse(usual.distances(UnitSystem.METRIC))),
+        distances,
+        own.keySet(),
         tolerances());
   }
 
@@ -88,6 +88,13 @@ final class ProfileReader {
       tolerances.put(measure, words(key, measure::tolerance).orElse(measure.usual()));
     }
     return tolerances;
+  }
+
+  private Map<UnitSystem, List<Distance>> ownDistances() {
+    Map<UnitSystem, List<Distance>> own = new EnumMap<>(UnitSystem.class);
+    distances("distances.yd", Unit.YARD).ifPresent(list -> own.put(UnitSystem.INCHES, list));
+    distances("distances.m", Unit.METRE).ifPresent(list -> own.put(UnitSystem.METRIC, list));
+    return own;
   }
 
   private Optional<List<Distance>> distances(String key, Unit unit) {

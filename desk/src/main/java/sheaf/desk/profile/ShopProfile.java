@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import sheaf.core.layout.UnitSystem;
 import sheaf.core.measure.Distance;
@@ -23,6 +24,7 @@ import sheaf.forms.Shop;
  * @param units that sheets ask for
  * @param recordAddress where the record pages are on the web; empty when there are none
  * @param distances offered on sheets, near to far, for each kind of units in yards or metres
+ * @param ownDistances the units for which the shop set distances itself
  * @param tolerances how far each measure may drift before it is told; all measures are there
  */
 public record ShopProfile(
@@ -31,6 +33,7 @@ public record ShopProfile(
     UnitSystem units,
     Optional<RecordAddress> recordAddress,
     Map<UnitSystem, List<Distance>> distances,
+    Set<UnitSystem> ownDistances,
     Map<DriftMeasure, Tolerance> tolerances) {
 
   /** What holds where a shop sets nothing: letter paper, inches and yards. */
@@ -43,10 +46,12 @@ public record ShopProfile(
           Map.of(
               UnitSystem.INCHES, distances(Unit.YARD, 10, 15, 20, 25, 30, 40, 50),
               UnitSystem.METRIC, distances(Unit.METRE, 10, 15, 18, 20, 30, 40, 50)),
+          Set.of(),
           usualTolerances());
 
-  /** Copies both maps; throws unless each has all its keys. */
+  /** Copies what it is given; throws unless each map has all its keys. */
   public ShopProfile {
+    ownDistances = Set.copyOf(ownDistances);
     distances = complete(UnitSystem.class, distances);
     tolerances = complete(DriftMeasure.class, tolerances);
   }
@@ -74,6 +79,11 @@ public record ShopProfile(
     return distances.get(asked);
   }
 
+  /** The distances that the shop itself set for sheets that ask for these units. */
+  public Optional<List<Distance>> ownDistances(UnitSystem asked) {
+    return ownDistances.contains(asked) ? Optional.of(distances(asked)) : Optional.empty();
+  }
+
   /** The tolerance of a measure. */
   public Tolerance tolerance(DriftMeasure measure) {
     return tolerances.get(measure);
@@ -82,11 +92,12 @@ public record ShopProfile(
   /** The usual profile with what an older file of settings says. */
   static ShopProfile of(Settings older) {
     return new ShopProfile(
-        new Shop(older.shop(), Optional.empty(), Optional.empty()),
+        older.shop().map(Shop::named).orElse(Shop.NONE),
         older.paper().orElse(USUAL.paper),
         older.units().orElse(USUAL.units),
         older.recordAddress(),
         USUAL.distances,
+        USUAL.ownDistances,
         USUAL.tolerances);
   }
 }

@@ -28,6 +28,7 @@ import sheaf.forms.CardForm;
 import sheaf.forms.CardPaper;
 import sheaf.forms.CarriedRecord;
 import sheaf.forms.FinishedCard;
+import sheaf.forms.Shop;
 
 /** A record restored from a card alone. */
 class ImportCommandTest {
@@ -127,8 +128,7 @@ class ImportCommandTest {
             .replace("\"version\":1", "\"version\":7")
             .getBytes(StandardCharsets.UTF_8);
     CardDetails details =
-        new CardDetails(
-            CardForm.CARD, CardPaper.A5, LocalDate.EPOCH, Optional.empty(), Optional.empty());
+        new CardDetails(CardForm.CARD, CardPaper.A5, LocalDate.EPOCH, Shop.NONE, Optional.empty());
     try (OutputStream out = Files.newOutputStream(card)) {
       FinishedCard.write(record, details, json, out);
     }

@@ -5,6 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -84,6 +90,38 @@ class PrintCommandTest {
   }
 
   @Test
+  void distancesOfTheShopStandInTheBoxesUnlessTheCommandLineSaysOthers() throws Exception {
+    assertThat(digits()).isEmpty();
+    Files.writeString(folder.resolve("sheaf.toml"), "[distances]\nyd = [7, 14, 28]\n");
+    assertThat(digits()).isEqualTo("71428");
+    assertThat(digits("--units", "metric")).isEmpty();
+    assertThat(digits("--distances", "3,5,10,20,30,40")).isEqualTo("35102030");
+    assertThat(digits("--distances", "written")).isEmpty();
+  }
+
+  /** What is printed in digit boxes: nothing else on a line sheet is 20 points high. */
+  private String digits(String... options) throws Exception {
+    Path file = folder.resolve("line.pdf");
+    List<String> words = new ArrayList<>(List.of("line", "-o", file.toString()));
+    words.addAll(List.of(options));
+    assertThat(print(words.toArray(String[]::new)).status()).isZero();
+    StringBuilder digits = new StringBuilder();
+    PDFTextStripper stripper =
+        new PDFTextStripper() {
+          @Override
+          protected void processTextPosition(TextPosition letter) {
+            if (letter.getFontSizeInPt() == 20 && letter.getUnicode().matches("\\d")) {
+              digits.append(letter.getUnicode());
+            }
+          }
+        };
+    try (PDDocument document = Loader.loadPDF(file.toFile())) {
+      stripper.getText(document);
+    }
+    return digits.toString();
+  }
+
+  @Test
   void everyPackOfAPadHasAJobOfItsOwn() {
     CommandRun run = print("pack", "--jobs", "3", "-o", "-");
     assertThat(run.err()).startsWith("3 packs on letter paper (").contains("a job id for each");
@@ -107,7 +145,10 @@ class PrintCommandTest {
           print pair --sheets tear -o -      | --sheets is for packs only
           print pair --sides one -o -        | --sides is for packs only
           print tear --bow recurve -o -      | --bow is for packs and cards only
-          print pair --distances printed -o - | --distances is for line sheets only
+          print pair --distances printed -o - | --distances is for line sheets and packs only
+          print line --distances 5,3 -o -    | --distances: '5,3' is none of written, printed, or 1 to 7
+          print line --distances 1,2,3,4,5,6,7,8 -o - | 1 to 7 whole numbers up to 999 from near to far
+          print pack --distances printed -o - | a pack has --sheets line-printed
           print pack --from 7G4KQ-2M8XE-0 -o - | --from is for return cards only
           print pair --units cubits -o -     | 'cubits' is none of in, metric
           print pack --dots one -o -         | --dots is for pair sheets only

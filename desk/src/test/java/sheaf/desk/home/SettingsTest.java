@@ -60,6 +60,16 @@ class SettingsTest {
   }
 
   @Test
+  void allThatMakesNoSenseIsSaidALineEach() throws Exception {
+    Path file = file("paper=leter\nunits=in\nshop.name=\ncolour=red\n");
+    assertThatThrownBy(() -> Settings.of(file))
+        .hasMessage(
+            "%1$s, line 1: paper must be letter or a4, not 'leter'.%n%1$s, line 3: shop.name must have 1 to 60 characters.%n%1$s, line 4: colour is no setting; there are record.address, shop.name, paper and units."
+                .formatted(file)
+                .replace(System.lineSeparator(), "\n"));
+  }
+
+  @Test
   void otherEncodingIsSaid() throws Exception {
     Path file = folder.resolve("sheaf.properties");
     Files.write(file, "shop.name=B\u00f6gen".getBytes(StandardCharsets.ISO_8859_1));

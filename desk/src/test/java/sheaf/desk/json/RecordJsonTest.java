@@ -33,6 +33,7 @@ import sheaf.forms.CardForm;
 import sheaf.forms.CardPaper;
 import sheaf.forms.CarriedRecord;
 import sheaf.forms.FinishedCard;
+import sheaf.forms.Shop;
 
 /**
  * Records as JSON against the published schema, which is read by an independent validator of JSON
@@ -66,7 +67,7 @@ class RecordJsonTest {
   private static byte[] card(BowRecord record, CardForm form) throws IOException {
     CardPaper paper = form == CardForm.CARD ? CardPaper.A5 : CardPaper.A4;
     CardDetails details =
-        new CardDetails(form, paper, LocalDate.EPOCH, Optional.empty(), Optional.empty());
+        new CardDetails(form, paper, LocalDate.EPOCH, Shop.NONE, Optional.empty());
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     FinishedCard.write(record, details, RecordJson.line(record).getBytes(UTF_8), out);
     return out.toByteArray();

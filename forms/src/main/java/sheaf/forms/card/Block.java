@@ -25,6 +25,11 @@ interface Block {
     return false;
   }
 
+  /** Whether a section that was begun goes on with it. */
+  default boolean continuesASection() {
+    return false;
+  }
+
   /** Empty room. */
   static Block gap(double mm) {
     return new Block() {

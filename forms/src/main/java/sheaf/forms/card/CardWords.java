@@ -200,7 +200,12 @@ final class CardWords {
   static boolean lacksLetters(BowRecord record, CardHead head, Typeface typeface) {
     Visit visit = record.last();
     Stream<String> names =
-        Stream.of(head.shop(), record.bow().words(), visit.customer(), visit.technician())
+        Stream.of(
+                head.shop(),
+                head.contact(),
+                record.bow().words(),
+                visit.customer(),
+                visit.technician())
             .flatMap(Optional::stream);
     return Stream.of(names, visit.notes().stream(), visit.measures().stream().map(Measure::label))
         .flatMap(texts -> texts)

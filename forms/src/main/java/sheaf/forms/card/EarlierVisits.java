@@ -11,17 +11,12 @@ final class EarlierVisits {
 
   private EarlierVisits() {}
 
-  static List<Block> of(BowRecord record) {
+  static List<String> of(BowRecord record) {
     List<String> lines = new ArrayList<>();
     for (int i = record.visits().size() - 2; i >= 0; i--) {
       lines.add(line(record.visits().get(i)));
     }
-    List<Block> blocks = new ArrayList<>();
-    if (!lines.isEmpty()) {
-      blocks.add(TextBlock.heading("Earlier visits"));
-      blocks.addAll(ListItem.numbered(lines));
-    }
-    return blocks;
+    return lines;
   }
 
   private static String line(Visit visit) {

@@ -1,6 +1,8 @@
 package sheaf.forms.card;
 
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import sheaf.core.layout.Ink.Align;
 import sheaf.core.layout.Ink.Weight;
@@ -18,32 +20,63 @@ final class HeadBlock implements Block {
   private static final double CODE = 28;
   private static final double CODE_GAP = 2;
   private static final double TITLE = 17;
+  private static final double NAME = 10;
   private static final double NORMAL = 8;
   private static final double SMALL = 7;
   private static final double LEAST = CODE + 4.5;
+  private static final double BELOW = 3.4;
+
+  /** Large letters begin lower in their line than the codes and the logo in their squares. */
+  private static final double RISE = 1;
 
   private final BowRecord record;
   private final CardHead head;
+  private final boolean runOn;
 
-  HeadBlock(BowRecord record, CardHead head) {
+  /**
+   * The head of a card.
+   *
+   * @param runOn whether who and when run on in one line
+   */
+  HeadBlock(BowRecord record, CardHead head, boolean runOn) {
+    this.runOn = runOn;
     this.record = record;
     this.head = head;
   }
 
-  @Override
-  public double height(Typeface typeface, double width) {
-    double words = words(width);
-    double height = Typeface.lineHeight(TITLE) + Typeface.lineHeight(10) + 1.2;
-    height += head.shop().map(shop -> lines(typeface, shop, words, 10)).orElse(0.0);
-    for (String line : CardWords.about(record, head.printed())) {
-      height += lines(typeface, line, words, NORMAL);
-    }
-    return Math.max(LEAST, height) + 3.4;
+  /**
+   * A line of the head.
+   *
+   * @param type its structure type
+   * @param above room over it in millimetres
+   */
+  private record Line(String type, String text, Weight weight, double size, double above) {}
+
+  private List<Line> lines() {
+    List<Line> lines = new ArrayList<>();
+    lines.add(new Line("H1", head.title(), Weight.BOLD, TITLE, 0));
+    head.shop().ifPresent(name -> lines.add(new Line("P", name, Weight.REGULAR, NAME, 0)));
+    head.contact().ifPresent(how -> lines.add(new Line("P", how, Weight.REGULAR, NORMAL, 0)));
+    String job = "Job " + record.last().job().spoken();
+    lines.add(new Line("P", job, Weight.BOLD, NAME, 0.6));
+    List<String> about = CardWords.about(record, head.printed());
+    List<String> shown = runOn ? List.of(String.join(" \u00b7 ", about)) : about;
+    shown.forEach(line -> lines.add(new Line("P", line, Weight.REGULAR, NORMAL, 0)));
+    return lines;
   }
 
-  private static double lines(Typeface typeface, String text, double width, double size) {
-    String broken = typeface.breakable(text, width, Weight.REGULAR, size);
-    return typeface.heightOf(broken, width, Weight.REGULAR, size);
+  @Override
+  public double height(Typeface typeface, double width) {
+    MmRect room = new MmRect(0, 0, words(width), 1000);
+    Optional<LogoPlace> logo = head.logo().map(picture -> LogoPlace.of(picture, room));
+    MmRect words = logo.map(LogoPlace::words).orElse(room);
+    double bottom = words.y() - RISE;
+    for (Line line : lines()) {
+      String text = typeface.breakable(line.text, words.width(), line.weight, line.size);
+      bottom += line.above + typeface.heightOf(text, words.width(), line.weight, line.size);
+    }
+    double picture = logo.map(place -> place.logo().bottom()).orElse(0.0);
+    return Math.max(Math.max(LEAST, bottom), picture) + BELOW;
   }
 
   private static double words(double width) {
@@ -52,18 +85,17 @@ final class HeadBlock implements Block {
 
   @Override
   public void draw(TaggedPen pen, Part document, MmRect room) throws IOException {
-    double width = words(room.width());
-    double y = room.y() - 1;
-    y += line(pen, document.add("H1"), head.title(), room.x(), y, width, Weight.BOLD, TITLE);
-    Optional<String> shop = head.shop();
-    if (shop.isPresent()) {
-      y += line(pen, document.add("P"), shop.get(), room.x(), y, width, Weight.REGULAR, 10);
+    MmRect left = new MmRect(room.x(), room.y(), words(room.width()), room.height());
+    Optional<LogoPlace> logo = head.logo().map(picture -> LogoPlace.of(picture, left));
+    MmRect words = logo.map(LogoPlace::words).orElse(left);
+    double y = words.y() - RISE;
+    for (Line line : lines()) {
+      y += line.above;
+      MmRect at = new MmRect(words.x(), y, words.width(), 100);
+      y += pen.text(document.add(line.type), line.text, at, line.weight, line.size, Align.LEFT);
     }
-    y += 0.6;
-    String job = "Job " + record.last().job().spoken();
-    y += line(pen, document.add("P"), job, room.x(), y, width, Weight.BOLD, 10);
-    for (String line : CardWords.about(record, head.printed())) {
-      y += line(pen, document.add("P"), line, room.x(), y, width, Weight.REGULAR, NORMAL);
+    if (logo.isPresent()) {
+      pen.picture(document, head.logoWords(), logo.get().logo(), head.logo().orElseThrow());
     }
     codes(pen, document, room);
     pen.decoration(
@@ -72,19 +104,6 @@ final class HeadBlock implements Block {
           double rule = room.bottom() - 2.4;
           p.line(new MmPoint(room.x(), rule), new MmPoint(room.right(), rule));
         });
-  }
-
-  private static double line(
-      TaggedPen pen,
-      Part part,
-      String text,
-      double x,
-      double y,
-      double width,
-      Weight weight,
-      double size)
-      throws IOException {
-    return pen.text(part, text, new MmRect(x, y, width, 100), weight, size, Align.LEFT);
   }
 
   private void codes(TaggedPen pen, Part document, MmRect room) throws IOException {

@@ -43,6 +43,11 @@ final class ListItem implements Block {
   }
 
   @Override
+  public boolean continuesASection() {
+    return true;
+  }
+
+  @Override
   public void draw(TaggedPen pen, Part document, MmRect room) throws IOException {
     Part item = list.in(document).add("LI");
     MmRect label = new MmRect(room.x(), room.y(), INDENT, room.height());

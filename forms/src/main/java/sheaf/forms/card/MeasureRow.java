@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import sheaf.core.layout.Ink.Align;
 import sheaf.core.layout.Ink.Weight;
 import sheaf.core.page.MmPoint;
@@ -46,14 +47,29 @@ final class MeasureRow implements Block {
     this.asFound = asFound;
   }
 
-  /** All lines of the table. */
-  static List<Block> table(List<Measure> measures, boolean asFound) {
+  /**
+   * All lines of the table.
+   *
+   * @param gathered whether measures that nobody took stand behind the others, closer together
+   * @param width of the card's inside in millimetres
+   */
+  static List<Block> table(
+      List<Measure> measures, boolean asFound, boolean gathered, double width) {
+    Predicate<Measure> blank =
+        measure -> measure.left().isEmpty() && (!asFound || measure.found().isEmpty());
+    List<Measure> told = gathered ? measures.stream().filter(blank.negate()).toList() : measures;
     OnePart table = new OnePart("Table");
     List<Block> rows = new ArrayList<>();
-    rows.add(new Columns(table, asFound));
-    for (int i = 0; i < measures.size(); i += 2) {
-      List<Measure> row = measures.subList(i, Math.min(i + 2, measures.size()));
+    if (!told.isEmpty()) {
+      rows.add(new Columns(table, asFound));
+    }
+    for (int i = 0; i < told.size(); i += 2) {
+      List<Measure> row = told.subList(i, Math.min(i + 2, told.size()));
       rows.add(new MeasureRow(table, row, asFound));
+    }
+    if (gathered) {
+      List<Measure> untold = measures.stream().filter(blank).toList();
+      rows.addAll(BlankRow.rows(table, untold, asFound ? 4 : 2, width));
     }
     return rows;
   }
@@ -97,6 +113,11 @@ final class MeasureRow implements Block {
             .map(left -> typeface.width(CardWords.value(left), Weight.BOLD, SIZE))
             .orElse(BLANK);
     return own - Math.min(value, VALUE) - HOW - GAP;
+  }
+
+  @Override
+  public boolean continuesASection() {
+    return true;
   }
 
   @Override

@@ -9,9 +9,9 @@ import sheaf.core.layout.Ink.Weight;
 import sheaf.core.page.MmPoint;
 import sheaf.core.page.MmRect;
 import sheaf.core.record.BowRecord;
-import sheaf.core.record.Visit;
 import sheaf.forms.draw.ArchivalDocument;
 import sheaf.forms.draw.Part;
+import sheaf.forms.draw.Picture;
 import sheaf.forms.draw.TaggedPen;
 import sheaf.forms.draw.Typeface;
 
@@ -31,6 +31,9 @@ public final class WalletTag {
   private static final double SMALL = 7;
   private static final double NORMAL = 8;
   private static final double TITLE = 11;
+
+  /** Height of two lines of small print or one large one on black, in millimetres. */
+  private static final double WARNING = 9;
 
   private final TaggedPen pen;
   private final Part document;
@@ -67,25 +70,48 @@ public final class WalletTag {
   }
 
   private void front(MmRect room) throws IOException {
-    double width = room.width() - KEY_CODE - 2;
-    Visit visit = record.last();
+    double end = words(room, room.width() - KEY_CODE - 2);
+    MmRect key = new MmRect(room.right() - KEY_CODE + 1, room.y() - 2, KEY_CODE, KEY_CODE);
+    HeadBlock.code(pen, document, key, KeyNumbers.fitting(record, key), "Key numbers");
+    double top = room.bottom() - 2.2 - RECORD_CODE;
+    MmRect code = new MmRect(room.x() - 1, top, RECORD_CODE, RECORD_CODE);
+    HeadBlock.code(pen, document, code, head.code(), head.codeCaption());
+    double x = code.right() + 3;
+    double between = Math.max(end + 1, top - 1);
+    logo(new MmRect(x, between, key.x() - 1 - x, key.bottom() + 3 - between));
+    MmRect warning = new MmRect(x, key.bottom() + 4, room.right() - x, WARNING);
+    warning(warning);
+    double below = warning.bottom();
+    contact(new MmRect(x, below, warning.width(), room.bottom() + 1 - below));
+  }
+
+  /** What it is, who made it, which job and when; returns where that ends. */
+  private double words(MmRect room, double width) throws IOException {
     double y = room.y() - 1.2;
     y += line("H1", head.title(), room.x(), y, width, Weight.BOLD, TITLE);
     if (head.shop().isPresent()) {
-      String shop = shortened(head.shop().get(), width);
+      String shop = shortened(head.shop().get(), width, NORMAL);
       y += line("P", shop, room.x(), y, width, Weight.REGULAR, NORMAL);
     }
-    String job = "Job " + visit.job().spoken();
+    String job = "Job " + record.last().job().spoken();
     y += line("P", job, room.x(), y, width, Weight.BOLD, NORMAL);
     String printed = "Printed " + CardWords.date(head.printed());
-    line("P", printed, room.x(), y, width, Weight.REGULAR, SMALL);
-    MmRect key = new MmRect(room.right() - KEY_CODE + 1, room.y() - 2, KEY_CODE, KEY_CODE);
-    HeadBlock.code(pen, document, key, KeyNumbers.fitting(record, key), "Key numbers");
-    double bottom = room.bottom() - 2.2 - RECORD_CODE;
-    MmRect code = new MmRect(room.x() - 1, bottom, RECORD_CODE, RECORD_CODE);
-    HeadBlock.code(pen, document, code, head.code(), head.codeCaption());
-    double right = code.right() + 3;
-    warning(new MmRect(right, key.bottom() + 4, room.right() - right, 12));
+    return y + line("P", printed, room.x(), y, width, Weight.REGULAR, SMALL);
+  }
+
+  private void logo(MmRect room) throws IOException {
+    if (head.logo().isPresent()) {
+      Picture logo = head.logo().get();
+      MmRect place = LogoPlace.fitting(logo, room.x(), room.y(), room.width(), room.height());
+      pen.picture(document, head.logoWords(), place, logo);
+    }
+  }
+
+  private void contact(MmRect room) throws IOException {
+    if (head.contact().isPresent()) {
+      String words = shortened(head.contact().get(), room.width(), SMALL);
+      line("P", words, room.x(), room.y(), room.width(), Weight.REGULAR, SMALL);
+    }
   }
 
   private void warning(MmRect room) throws IOException {
@@ -108,22 +134,22 @@ public final class WalletTag {
     return pen.text(document.add(type), text, room, weight, size, Align.LEFT);
   }
 
-  /** As much of a name as fits two lines. */
-  private String shortened(String name, double width) {
+  /** As much of a text as fits two lines. */
+  private String shortened(String text, double width, double size) {
     Typeface typeface = pen.typeface();
-    double most = 2 * Typeface.lineHeight(NORMAL) + 0.1;
-    String shown = name;
-    int end = name.length();
-    while (height(typeface, shown, width) > most) {
-      end = name.offsetByCodePoints(end, -1);
-      shown = name.substring(0, end).strip() + "…";
+    double most = 2 * Typeface.lineHeight(size) + 0.1;
+    String shown = text;
+    int end = text.length();
+    while (height(typeface, shown, width, size) > most) {
+      end = text.offsetByCodePoints(end, -1);
+      shown = text.substring(0, end).strip() + "…";
     }
     return shown;
   }
 
-  private static double height(Typeface typeface, String text, double width) {
-    String broken = typeface.breakable(text, width, Weight.REGULAR, NORMAL);
-    return typeface.heightOf(broken, width, Weight.REGULAR, NORMAL);
+  private static double height(Typeface typeface, String text, double width, double size) {
+    String broken = typeface.breakable(text, width, Weight.REGULAR, size);
+    return typeface.heightOf(broken, width, Weight.REGULAR, size);
   }
 
   private void cutLines(MmRect front, MmRect back) throws IOException {

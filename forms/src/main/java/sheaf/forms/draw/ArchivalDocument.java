@@ -109,7 +109,7 @@ public final class ArchivalDocument implements AutoCloseable {
     try (PDPageContentStream out =
         new PDPageContentStream(
             document, page, PDPageContentStream.AppendMode.APPEND, true, false)) {
-      drawing.draw(new TaggedPen(out, page, typeface, owners.get(page)));
+      drawing.draw(new TaggedPen(document, out, page, typeface, owners.get(page)));
     }
   }
 

@@ -4,6 +4,7 @@ import java.awt.Color;
 import java.io.IOException;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import org.apache.pdfbox.util.Matrix;
 import sheaf.core.layout.Ink.Align;
 import sheaf.core.layout.Ink.Weight;
@@ -101,6 +102,12 @@ public final class Pen {
     }
     out.closePath();
     out.fill();
+  }
+
+  /** A picture that fills a rectangle. */
+  void picture(PDImageXObject picture, MmRect rect) throws IOException {
+    float width = Mm.points(rect.width());
+    out.drawImage(picture, x(rect.x()), y(rect.bottom()), width, Mm.points(rect.height()));
   }
 
   /** A circle's outline. */

@@ -4,10 +4,12 @@ import java.awt.Color;
 import java.io.IOException;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDMarkedContentReference;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import sheaf.core.layout.Ink.Align;
 import sheaf.core.layout.Ink.Weight;
 import sheaf.core.page.MmRect;
@@ -18,6 +20,7 @@ import sheaf.core.page.MmRect;
  */
 public final class TaggedPen {
 
+  private final PDDocument document;
   private final PDPageContentStream out;
   private final PDPage page;
   private final Pen pen;
@@ -27,7 +30,13 @@ public final class TaggedPen {
   /** The part that each piece of the page's content belongs to, by its number on the page. */
   private final COSArray owners;
 
-  TaggedPen(PDPageContentStream out, PDPage page, Typeface typeface, COSArray owners) {
+  TaggedPen(
+      PDDocument document,
+      PDPageContentStream out,
+      PDPage page,
+      Typeface typeface,
+      COSArray owners) {
+    this.document = document;
     this.out = out;
     this.page = page;
     this.typeface = typeface;
@@ -82,6 +91,19 @@ public final class TaggedPen {
             Mm.points(place.width()),
             Mm.points(place.height()));
     content(parent.addFigure(alternative, box), drawing);
+  }
+
+  /**
+   * Puts a picture into a rectangle.
+   *
+   * @param parent what it is a part of
+   * @param alternative what it shows, in words
+   * @param place as wide for its height as the picture is
+   */
+  public void picture(Part parent, String alternative, MmRect place, Picture picture)
+      throws IOException {
+    PDImageXObject pixels = picture.in(document);
+    figure(parent, alternative, place, p -> p.picture(pixels, place));
   }
 
   /**

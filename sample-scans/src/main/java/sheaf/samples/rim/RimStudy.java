@@ -103,7 +103,8 @@ public final class RimStudy {
         Picture picture = file.page(0);
         SheetInPicture sheet = SheetInPicture.find(picture)) {
       ArrowsShot shot =
-          ArrowsShot.of(FieldReader.read(sheet.flat(), sheet.layout(), List.of()).readings());
+          ArrowsShot.of(
+              FieldReader.measure(sheet.flat(), sheet.layout()).read(List.of()).readings());
       RimSurvey survey = RimSurvey.of(sheet.flat(), sheet.layout(), shot, radius);
       List<SurveyedHole> holes = new ArrayList<>();
       for (RimSurvey.Place place : survey.places()) {

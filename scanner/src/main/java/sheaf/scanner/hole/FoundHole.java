@@ -1,5 +1,10 @@
 package sheaf.scanner.hole;
 
+import java.util.ArrayList;
+import java.util.List;
+import sheaf.core.page.MmRect;
+import sheaf.scanner.sheet.FlatSheet;
+
 /**
  * A hole before it is judged.
  *
@@ -7,5 +12,33 @@ package sheaf.scanner.hole;
  * @param spread standard deviation of the axis in each direction, in pixels
  * @param evidence how likely it is a hole, 0 to 1
  * @param shape what it says of the head
+ * @param lines that run outward from it
  */
-record FoundHole(Circle circle, double spread, double evidence, HeadShape shape) {}
+record FoundHole(Circle circle, double spread, double evidence, HeadShape shape, List<Slit> lines) {
+
+  /** Around the shaft paper is torn and shaded this far from the axis, in radii. */
+  private static final double TORN = 1.4;
+
+  /** A line is covered with squares of this half side, and runs on so far unseen, in pixels. */
+  private static final double BESIDE = 1.25 * FlatSheet.PIXELS_PER_MM;
+
+  private static final double BEYOND = 2 * FlatSheet.PIXELS_PER_MM;
+
+  /** Where the paper is torn: the hole itself, and squares along its slits. */
+  List<MmRect> torn() {
+    List<MmRect> torn = new ArrayList<>();
+    torn.add(square(circle.x(), circle.y(), TORN * circle.radius()));
+    for (Slit line : lines) {
+      for (double out = circle.radius(); out < line.length() + BEYOND; out += BESIDE) {
+        double x = circle.x() + out * Math.cos(line.angle());
+        double y = circle.y() + out * Math.sin(line.angle());
+        torn.add(square(x, y, BESIDE));
+      }
+    }
+    return torn;
+  }
+
+  private static MmRect square(double x, double y, double half) {
+    return MmRect.square(FlatSheet.toPage(x, y), 2 * half / FlatSheet.PIXELS_PER_MM);
+  }
+}

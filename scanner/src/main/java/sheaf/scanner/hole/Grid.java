@@ -35,6 +35,11 @@ final class Grid {
     return new Grid(new float[1], 1, 0, 0);
   }
 
+  /** The same of a map that was itself cut from the whole sheet's, from a column and row on. */
+  Grid cutFrom(int column, int row) {
+    return new Grid(values, side, left + column, top + row);
+  }
+
   private static Grid cut(Mat map, int left, int top, int side) {
     Rect wanted = new Rect(left, top, side, side);
     int x0 = Math.max(0, left);
@@ -60,6 +65,15 @@ final class Grid {
       }
     }
     return new Grid(values, side, left, top);
+  }
+
+  /** At each place the larger of two squares cut alike. */
+  Grid or(Grid other) {
+    float[] both = new float[values.length];
+    for (int i = 0; i < both.length; i++) {
+      both[i] = Math.max(values[i], other.values[i]);
+    }
+    return new Grid(both, side, left, top);
   }
 
   /** The value at a place between pixels, interpolated; zero outside. */

@@ -33,6 +33,12 @@ record HeadShape(int blades, double slits, double reach, double longest) {
   /** Hardly any tear runs farther than this: a longer line is a slit, its own or a neighbour's. */
   private static final double ONE_SLIT = 5;
 
+  /** Longer slits say no more: all are beyond the longest tears. */
+  private static final double TELLING = 9;
+
+  /** What a third slit as long as any says for four blades, and its lack against, in mm. */
+  private static final double FOUR = 1.5;
+
   /** Blades stand at equal angles to within this, the tracer's own error included. */
   private static final double UNEVEN = Math.toRadians(18);
 
@@ -56,6 +62,23 @@ record HeadShape(int blades, double slits, double reach, double longest) {
       }
     }
     return best;
+  }
+
+  /**
+   * How much speaks for a head of so many blades, in millimetres of slits, 0 to {@link #TELLING}:
+   * the mean of the two longest, a little more or less for four blades, of which two may be those
+   * of a head with two.
+   */
+  static double telling(Circle hole, List<Slit> lines, int blades) {
+    double most = 0;
+    for (Slit first : lines) {
+      double[] beyond = beyond(first, lines, blades, hole.radius());
+      double longest = Math.min(TELLING, beyond[blades - 1]);
+      double second = Math.min(TELLING, beyond[blades - 2]);
+      double four = blades < 4 ? 0 : beyond[1] > FIELD ? FOUR : -FOUR;
+      most = Math.max(most, (longest + second) / 2 + four);
+    }
+    return most;
   }
 
   /** How far each blade's slit runs beyond the circle, in millimetres, shortest first. */

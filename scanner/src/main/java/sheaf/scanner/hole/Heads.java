@@ -1,6 +1,5 @@
 package sheaf.scanner.hole;
 
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,43 +8,27 @@ import sheaf.core.reading.Head;
 /** Which head made which hole, as far as their shapes and the arrows ticked as shot tell. */
 final class Heads {
 
-  /** Slits of broadheads run farther than other lines by this at least, in millimetres. */
-  private static final double CLEARLY_LONGER = 1.5;
-
   private Heads() {}
 
-  /** The head of each hole; unknown where shapes and ticks leave it open. */
-  static Map<FoundHole, Head> of(List<FoundHole> holes, ArrowsShot shot) {
+  /**
+   * The head of each hole; unknown where shapes and ticks leave it open.
+   *
+   * @param dots the head that was to be shot at the dot beside each hole; unknown for a shared one
+   */
+  static Map<FoundHole, Head> of(
+      List<FoundHole> holes, Map<FoundHole, Head> dots, ArrowsShot shot) {
     Map<FoundHole, Head> heads = new HashMap<>();
     holes.forEach(hole -> heads.put(hole, hole.shape().head()));
     if (shot.all().isPresent() && shot.all().getAsInt() == holes.size()) {
-      rank(holes, shot.broadheads().getAsInt(), heads);
+      HeadChoice.of(holes, dots, shot.broadheads().getAsInt())
+          .ifPresent(
+              chosen ->
+                  heads.replaceAll(
+                      (hole, own) -> chosen.contains(hole) ? Head.BROADHEAD : Head.FIELD));
       count(Head.BROADHEAD, shot, heads);
       count(Head.FIELD, shot, heads);
     }
     return heads;
-  }
-
-  /** So many broadheads were shot, and so many holes have clearly longer slits than the rest. */
-  private static void rank(List<FoundHole> holes, int broadheads, Map<FoundHole, Head> heads) {
-    List<FoundHole> longest =
-        holes.stream()
-            .sorted(Comparator.comparingDouble((FoundHole hole) -> hole.shape().slits()).reversed())
-            .toList();
-    if (apart(longest, broadheads)) {
-      longest.forEach(
-          hole ->
-              heads.put(hole, longest.indexOf(hole) < broadheads ? Head.BROADHEAD : Head.FIELD));
-    }
-  }
-
-  private static boolean apart(List<FoundHole> longest, int broadheads) {
-    if (broadheads == 0 || broadheads == longest.size()) {
-      return false;
-    }
-    double last = longest.get(broadheads - 1).shape().slits();
-    double next = longest.get(broadheads).shape().slits();
-    return last - next >= CLEARLY_LONGER && last >= HeadShape.FIELD && next <= HeadShape.BROADHEAD;
   }
 
   /** When all the arrows of one head are found, those that are left open are of the other. */

@@ -2,6 +2,7 @@ package sheaf.scanner.hole;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -9,6 +10,7 @@ import sheaf.core.layout.Aim;
 import sheaf.core.layout.AimDot;
 import sheaf.core.layout.Layout;
 import sheaf.core.page.MmPoint;
+import sheaf.core.page.MmRect;
 import sheaf.core.reading.Head;
 import sheaf.core.reading.Hole;
 import sheaf.core.reading.Reason;
@@ -65,11 +67,14 @@ final class HoleJudge {
       judge.doubtHeads();
     }
     List<FoundHole> chosen = judge.choose(found);
-    Map<FoundHole, Head> heads = Heads.of(chosen, shot);
+    Map<FoundHole, Head> dots = new HashMap<>();
+    chosen.forEach(hole -> dots.put(hole, declared(judge.sorted(place(hole)).get(0))));
+    Map<FoundHole, Head> heads = Heads.of(chosen, dots, shot);
     chosen.stream()
         .sorted(Comparator.comparingDouble(hole -> hole.circle().y()))
         .forEach(hole -> judge.add(hole, heads.get(hole)));
-    return new HoleReader.Holes(judge.holes, judge.doubts);
+    List<MmRect> torn = chosen.stream().flatMap(hole -> hole.torn().stream()).toList();
+    return new HoleReader.Holes(judge.holes, torn, judge.doubts);
   }
 
   /** On a shared dot nothing but the slits tells the heads. */
@@ -133,11 +138,14 @@ final class HoleJudge {
     return FlatSheet.toPage(hole.circle().x(), hole.circle().y());
   }
 
+  private List<AimDot> sorted(MmPoint axis) {
+    return layout.dots().stream()
+        .sorted(Comparator.comparingDouble(dot -> dot.centre().distanceTo(axis)))
+        .toList();
+  }
+
   private AimDot nearest(MmPoint axis) {
-    List<AimDot> dots =
-        layout.dots().stream()
-            .sorted(Comparator.comparingDouble(dot -> dot.centre().distanceTo(axis)))
-            .toList();
+    List<AimDot> dots = sorted(axis);
     Optional<AimDot> next = dots.stream().skip(1).findFirst();
     boolean unsure =
         next.isPresent()
@@ -158,7 +166,7 @@ final class HoleJudge {
           axis);
     }
     if (shape == Head.UNKNOWN) {
-      return dot.aim() == Aim.SHARED ? Head.UNKNOWN : declared(dot);
+      return declared(dot);
     }
     if (dot.aim() != Aim.SHARED && declared(dot) != shape) {
       doubt(
@@ -173,7 +181,11 @@ final class HoleJudge {
   }
 
   private static Head declared(AimDot dot) {
-    return dot.aim() == Aim.FIELD ? Head.FIELD : Head.BROADHEAD;
+    return switch (dot.aim()) {
+      case FIELD -> Head.FIELD;
+      case BROADHEAD -> Head.BROADHEAD;
+      case SHARED -> Head.UNKNOWN;
+    };
   }
 
   private void doubt(ReasonCode code, String question, MmPoint place) {

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.OptionalInt;
 import org.opencv.core.Mat;
 import sheaf.core.layout.Layout;
+import sheaf.core.page.MmRect;
 import sheaf.core.reading.Hole;
 import sheaf.core.reading.Reason;
 import sheaf.scanner.sheet.FlatSheet;
@@ -46,10 +47,15 @@ public final class HoleReader {
   /** Pixels a millimetre (about 190 dpi) below which a hairline in front of white is lost. */
   private static final double SHOWS_HAIRLINES = 7.5;
 
+  /** Slits are followed this far around a hole, in pixels. */
+  private static final double AROUND = SlitTracer.REACH + 2 * MM;
+
+  private final FlatSheet sheet;
   private final Surface surface;
   private final Seeds seeds;
 
-  private HoleReader(Surface surface, Seeds seeds) {
+  private HoleReader(FlatSheet sheet, Surface surface, Seeds seeds) {
+    this.sheet = sheet;
     this.surface = surface;
     this.seeds = seeds;
   }
@@ -58,12 +64,14 @@ public final class HoleReader {
    * What was found on a sheet.
    *
    * @param found every hole, from the top of the page down
+   * @param torn where paper is torn: ink there cannot be told from a tear
    * @param doubts what a person must look at
    */
-  public record Holes(List<Hole> found, List<Reason> doubts) {
+  public record Holes(List<Hole> found, List<MmRect> torn, List<Reason> doubts) {
     /** Copies the lists. */
     public Holes {
       found = List.copyOf(found);
+      torn = List.copyOf(torn);
       doubts = List.copyOf(doubts);
     }
   }
@@ -75,17 +83,17 @@ public final class HoleReader {
    */
   public static Holes read(FlatSheet sheet, Layout layout, ArrowsShot shot) {
     if (layout.target().isEmpty()) {
-      return new Holes(List.of(), List.of());
+      return new Holes(List.of(), List.of(), List.of());
     }
     try (Surface surface = Surface.of(sheet, layout);
         Seeds seeds = Seeds.find(surface, shot)) {
-      HoleReader reader = new HoleReader(surface, seeds);
-      return HoleJudge.judge(reader.circles(), layout, shot, reader.losesHairlines(sheet));
+      HoleReader reader = new HoleReader(sheet, surface, seeds);
+      return HoleJudge.judge(reader.circles(), layout, shot, reader.losesHairlines());
     }
   }
 
   /** In front of white, slits are hairlines of faint shading. */
-  private boolean losesHairlines(FlatSheet sheet) {
+  private boolean losesHairlines() {
     return seeds.kind() == Seeds.Kind.FAINT && sheet.sourcePixelsPerMm() < SHOWS_HAIRLINES;
   }
 
@@ -166,11 +174,9 @@ public final class HoleReader {
 
   private FoundHole found(Candidate candidate) {
     Circle circle = candidate.circle();
+    List<Slit> lines = new SlitTracer(layers(circle)).trace(circle, HeadShape.SHORTEST);
     return new FoundHole(
-        circle,
-        candidate.spread(),
-        candidate.evidence(),
-        HeadShape.of(circle, new SlitTracer(layers(circle)).trace(circle, HeadShape.SHORTEST)));
+        circle, candidate.spread(), candidate.evidence(), HeadShape.of(circle, lines), lines);
   }
 
   private List<SlitTracer.Layer> layers(Circle circle) {
@@ -178,7 +184,7 @@ public final class HoleReader {
     SlitTracer.Layer tone =
         new SlitTracer.Layer(
             grid(surface.darkness(), circle),
-            grid(surface.hidden(), circle),
+            hidden(circle),
             seeds.kind() == Seeds.Kind.FAINT ? faint : DARK_SLIT);
     if (seeds.kind() != Seeds.Kind.COLOURED) {
       return List.of(tone);
@@ -187,7 +193,15 @@ public final class HoleReader {
     return List.of(tone, new SlitTracer.Layer(backing, Grid.zero(), COLOURED_SLIT));
   }
 
+  /** Print hides slits, and a pen's line is none. */
+  private Grid hidden(Circle circle) {
+    Grid print = grid(surface.hidden(), circle);
+    return seeds.kind() == Seeds.Kind.FAINT || sheet.colour().isEmpty()
+        ? print
+        : print.or(PenInk.around(sheet.colour().get(), seeds.kind(), circle, AROUND));
+  }
+
   private static Grid grid(Mat map, Circle circle) {
-    return Grid.around(map, circle.x(), circle.y(), SlitTracer.REACH + 2 * MM);
+    return Grid.around(map, circle.x(), circle.y(), AROUND);
   }
 }

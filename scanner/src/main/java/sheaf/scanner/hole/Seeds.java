@@ -169,6 +169,7 @@ record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoClo
     Core.multiply(wide, freeBytes, wide);
     boolean none = spots(wide, mats) < least;
     Imgproc.morphologyEx(bytes, wide, Imgproc.MORPH_OPEN, disc(NARROW, mats));
+    NoShot.clear(wide, FlatSheet.PIXELS_PER_MM / REDUCTION);
     Core.multiply(wide, freeBytes, wide);
     Mat map = new Mat();
     wide.convertTo(map, CvType.CV_32F, 1.0 / 255);

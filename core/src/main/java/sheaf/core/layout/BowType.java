@@ -3,7 +3,7 @@ package sheaf.core.layout;
 import java.util.Locale;
 
 /** The kinds of bow that have a bench card of their own. */
-public enum Bow {
+public enum BowType {
   /** With cams. */
   COMPOUND(Variant.FRONT, Variant.BACK, Variant.RETURN_FRONT, Variant.RETURN_BACK),
   /** Without cams; longbows too. */
@@ -24,7 +24,7 @@ public enum Bow {
   private final Variant returnFront;
   private final Variant returnBack;
 
-  Bow(Variant front, Variant back, Variant returnFront, Variant returnBack) {
+  BowType(Variant front, Variant back, Variant returnFront, Variant returnBack) {
     this.front = front;
     this.back = back;
     this.returnFront = returnFront;
@@ -57,8 +57,8 @@ public enum Bow {
   }
 
   /** The bow that a variant of a card is for; throws for a sheet that is no card. */
-  static Bow of(Variant card) {
-    for (Bow bow : values()) {
+  static BowType of(Variant card) {
+    for (BowType bow : values()) {
       if (card == bow.front
           || card == bow.back
           || card == bow.returnFront

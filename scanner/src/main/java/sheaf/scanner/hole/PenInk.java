@@ -1,0 +1,104 @@
+package sheaf.scanner.hole;
+
+import java.util.Arrays;
+import org.opencv.core.CvType;
+import org.opencv.core.Mat;
+import org.opencv.core.Rect;
+import org.opencv.core.Scalar;
+import org.opencv.core.Size;
+import org.opencv.imgproc.Imgproc;
+import sheaf.scanner.opencv.Mats;
+
+/**
+ * Where a pen wrote, as far as colour tells: a pen's line through a hole looks like two slits.
+ *
+ * <p>A slit shows what lies behind, the coloured backing or something dark without a colour; ink
+ * has a colour of its own, or in front of the backing none.
+ */
+final class PenInk {
+
+  /** Darker than paper by less than this it may be a hairline's shadow. */
+  private static final double DARK = 0.35;
+
+  /** Magenta, as a share of the paper's tone, from which the backing is seen or shines through. */
+  private static final double MAGENTA = 0.16;
+
+  /** Somewhere along a slit's width the backing is seen: within so many pixels. */
+  private static final int WIDTH = 9;
+
+  /** Difference of the channels, as a share of the paper's tone, from which ink has a colour. */
+  private static final double COLOURFUL = 0.22;
+
+  /** The blurred edge of a line belongs to it: so many pixels. */
+  private static final int EDGE = 7;
+
+  private static final int CHANNELS = 3;
+
+  private PenInk() {}
+
+  /**
+   * 1 where there is ink and no slit, else 0.
+   *
+   * @param colour the sheet in blue, green, red
+   * @param kind what lies behind
+   * @param reach how far from the circle's centre to look, in pixels
+   */
+  static Grid around(Mat colour, Seeds.Kind kind, Circle circle, double reach) {
+    int half = (int) Math.ceil(reach) + 2;
+    int left = Math.max(0, (int) circle.x() - half);
+    int top = Math.max(0, (int) circle.y() - half);
+    int right = Math.min(colour.cols(), (int) circle.x() + half);
+    int bottom = Math.min(colour.rows(), (int) circle.y() + half);
+    try (Mats mats = new Mats()) {
+      Mat part = mats.own(colour.submat(new Rect(left, top, right - left, bottom - top)));
+      byte[] pixels = new byte[(int) part.total() * CHANNELS];
+      mats.own(part.clone()).get(0, 0, pixels);
+      Mat backing = mats.own(new Mat(part.size(), CvType.CV_8U));
+      Mat ink = mats.own(new Mat(part.size(), CvType.CV_8U));
+      split(pixels, kind == Seeds.Kind.COLOURED, ink, backing);
+      Imgproc.dilate(backing, backing, disc(WIDTH, mats));
+      ink.setTo(new Scalar(0), backing);
+      Imgproc.dilate(ink, ink, disc(EDGE, mats));
+      return Grid.around(ink, circle.x() - left, circle.y() - top, reach).cutFrom(left, top);
+    }
+  }
+
+  private static Mat disc(int size, Mats mats) {
+    return mats.own(Imgproc.getStructuringElement(Imgproc.MORPH_ELLIPSE, new Size(size, size)));
+  }
+
+  /** What may be ink, and what surely is backing. */
+  private static void split(byte[] pixels, boolean behind, Mat ink, Mat backing) {
+    double[] paper = new double[CHANNELS];
+    for (int c = 0; c < CHANNELS; c++) {
+      paper[c] = median(pixels, c);
+    }
+    byte[] inks = new byte[pixels.length / CHANNELS];
+    byte[] backings = new byte[inks.length];
+    for (int i = 0; i < inks.length; i++) {
+      double blue = (pixels[CHANNELS * i] & 0xFF) / paper[0];
+      double green = (pixels[CHANNELS * i + 1] & 0xFF) / paper[1];
+      double red = (pixels[CHANNELS * i + 2] & 0xFF) / paper[2];
+      // What the eye takes for brightness (ITU-R BT.601).
+      double darkness = 1 - 0.299 * red - 0.587 * green - 0.114 * blue;
+      double spread = Math.max(blue, Math.max(green, red)) - Math.min(blue, Math.min(green, red));
+      inks[i] = (byte) (darkness > DARK && (behind || spread > COLOURFUL) ? 1 : 0);
+      backings[i] = (byte) (behind && (red + blue) / 2 - green > MAGENTA ? 1 : 0);
+    }
+    ink.put(0, 0, inks);
+    backing.put(0, 0, backings);
+  }
+
+  private static double median(byte[] pixels, int channel) {
+    int[] histogram = new int[256];
+    for (int i = channel; i < pixels.length; i += CHANNELS) {
+      histogram[pixels[i] & 0xFF]++;
+    }
+    int left = Arrays.stream(histogram).sum() / 2;
+    int tone = 0;
+    while (tone < 255 && left >= histogram[tone]) {
+      left -= histogram[tone++];
+    }
+    return Math.max(1, tone);
+  }
+}
