@@ -129,8 +129,14 @@ final class CurledPage implements PageMap {
 
   /** Where a place lies in the picture. */
   Point toPixel(PaperCurl.Place place) {
+    return toPixel(place, 0);
+  }
+
+  /** Where a place lies in the picture if it stands so many millimetres higher. */
+  Point toPixel(PaperCurl.Place place, double higher) {
     double[] space = new double[3];
     place.move(numbers, CURL, space);
+    space[2] += higher;
     double x = space[0] * (1 + numbers[STRETCH]);
     double y = space[1];
     double z = -space[2];

@@ -1,7 +1,9 @@
 package sheaf.scanner.sheet;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import org.opencv.core.Mat;
 import org.opencv.core.Size;
@@ -30,6 +32,9 @@ final class Smoothing {
    */
   private static final double MOST = 0.9;
 
+  /** Lines that were kept out lie no farther off than they can be seen, in millimetres. */
+  private static final double AS_SEEN = 0.05;
+
   /** Fewer places than this tell nothing of how well a map fits. */
   private static final int TELLING = 8;
 
@@ -56,6 +61,7 @@ final class Smoothing {
   static Smooth byLines(Mat picture, Registration.Marks marks, CurledPage rough, Layout layout) {
     double focal = USUAL_FOCAL * Math.max(picture.cols(), picture.rows());
     List<PrintedLines.Place> lines = PrintedLines.of(layout);
+    Paper paper = marks.family().paper();
     CurledPage page = rough;
     List<Sighting> corners = marks.sightings(Math.exp(rough.numbers()[CurledPage.SIZE]));
     List<Sighting> seen = List.of();
@@ -66,7 +72,31 @@ final class Smoothing {
     List<Sighting> kept = seen.stream().filter(Smoothing::isKeptOut).toList();
     List<Sighting> others = seen.stream().filter(s -> !isKeptOut(s)).toList();
     CurledPage without = CurlFit.fit(page, focal, joined(corners, others));
-    return new Smooth(page, off(without, kept));
+    if (seen.size() < TELLING) {
+      return new Smooth(page, OptionalDouble.empty());
+    }
+    double smooth = off(without, kept).orElse(0);
+    if (smooth <= AS_SEEN) {
+      return new Smooth(page, OptionalDouble.of(Math.max(smooth, worstPart(page, seen))));
+    }
+    // What was kept out tells whether there are ripples or the lines are hard to see.
+    double rippled = off(RippledPage.fit(without, paper, joined(corners, others)), kept).orElse(0);
+    PageMap map = rippled < smooth ? RippledPage.fit(page, paper, joined(corners, seen)) : page;
+    double off = Math.max(Math.min(rippled, smooth), worstPart(map, seen));
+    return new Smooth(map, OptionalDouble.of(off));
+  }
+
+  /** How far the middle place of a part lies off, on the part that is off most, in millimetres. */
+  private static double worstPart(PageMap map, List<Sighting> seen) {
+    Map<Integer, List<Double>> parts = new HashMap<>();
+    for (Sighting one : seen) {
+      parts.computeIfAbsent(one.part(), part -> new ArrayList<>()).add(Math.abs(one.offMm(map)));
+    }
+    return parts.values().stream()
+        .filter(offs -> offs.size() >= TELLING)
+        .mapToDouble(offs -> offs.stream().sorted().toList().get(offs.size() / 2))
+        .max()
+        .orElse(0);
   }
 
   /** How far a map is off the lines of a layout, in millimetres; it was not made from them. */
