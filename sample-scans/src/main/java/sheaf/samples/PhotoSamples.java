@@ -59,7 +59,7 @@ final class PhotoSamples {
         "read");
   }
 
-  /** Only the three marks along the sheet's upper edge are in the picture. */
+  /** So near that only one mark is in the picture as a whole. */
   static Sample halfSheet() {
     SheetCode code = Studio.code(9, 2, Variant.TWO_DOTS, Paper.LETTER);
     List<Arrow> arrows =
