@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
 import org.opencv.core.Point;
+import org.opencv.core.Rect;
 import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
 import sheaf.core.page.MmPoint;
@@ -19,6 +20,12 @@ final class Flattening {
 
   /** A picture finer than this many times the flat sheet is averaged down first. */
   private static final double FINE = 1.5;
+
+  /** Places along each side of a part at which it is asked for in the picture. */
+  private static final int ALONG = 8;
+
+  /** Pixels beyond those places: a curled edge bows out between them. */
+  private static final int MARGIN = 40;
 
   private Flattening() {}
 
@@ -45,20 +52,48 @@ final class Flattening {
     double resolution = Geometry.pixelsPerMm(map, part.centre());
     double reduction = Math.min(1, FINE * perMm / resolution);
     try (Mats mats = new Mats()) {
-      Mat from = map(map, part, perMm, reduction, mats);
-      Mat source = picture;
+      Rect around = around(picture, map, part);
+      Mat source = mats.own(picture.submat(around));
       if (reduction < 1) {
-        source = mats.mat();
-        Imgproc.resize(picture, source, new Size(), reduction, reduction, Imgproc.INTER_AREA);
+        Mat reduced = mats.mat();
+        Imgproc.resize(source, reduced, new Size(), reduction, reduction, Imgproc.INTER_AREA);
+        source = reduced;
       }
+      Mat from = map(map, part, perMm, new Point(around.x, around.y), reduction, mats);
       Mat flat = new Mat();
       Imgproc.remap(source, flat, from, mats.mat(), Imgproc.INTER_LINEAR);
       return flat;
     }
   }
 
-  /** For every pixel of the flat part, where it comes from. */
-  private static Mat map(PageMap map, MmRect part, double perMm, double reduction, Mats mats) {
+  /** The rectangle of the picture that a part of the sheet lies in, and a little more. */
+  private static Rect around(Mat picture, PageMap map, MmRect part) {
+    double left = Double.MAX_VALUE;
+    double top = Double.MAX_VALUE;
+    double right = 0;
+    double bottom = 0;
+    for (int i = 0; i <= ALONG; i++) {
+      for (int j = 0; j <= ALONG; j++) {
+        Point at =
+            map.toPixel(
+                new MmPoint(
+                    part.x() + part.width() * i / ALONG, part.y() + part.height() * j / ALONG));
+        left = Math.min(left, at.x);
+        top = Math.min(top, at.y);
+        right = Math.max(right, at.x);
+        bottom = Math.max(bottom, at.y);
+      }
+    }
+    int x = (int) Math.max(0, Math.min(picture.cols() - 1, left - MARGIN));
+    int y = (int) Math.max(0, Math.min(picture.rows() - 1, top - MARGIN));
+    int width = (int) Math.max(1, Math.min(picture.cols(), right + MARGIN) - x);
+    int height = (int) Math.max(1, Math.min(picture.rows(), bottom + MARGIN) - y);
+    return new Rect(x, y, width, height);
+  }
+
+  /** For every pixel of the flat part, where it comes from, from the place where that is cut. */
+  private static Mat map(
+      PageMap map, MmRect part, double perMm, Point cut, double reduction, Mats mats) {
     int columns = (int) Math.round(part.width() * perMm);
     int rows = (int) Math.round(part.height() * perMm);
     int coarseColumns = columns / GRID + 2;
@@ -71,8 +106,8 @@ final class Flattening {
         double x = part.x() + (c + 0.5) * GRID / perMm;
         double y = part.y() + (r + 0.5) * GRID / perMm;
         Point from = map.toPixel(new MmPoint(x, y));
-        row[2 * c] = (float) ((from.x + 0.5) * reduction - 0.5);
-        row[2 * c + 1] = (float) ((from.y + 0.5) * reduction - 0.5);
+        row[2 * c] = (float) ((from.x - cut.x + 0.5) * reduction - 0.5);
+        row[2 * c + 1] = (float) ((from.y - cut.y + 0.5) * reduction - 0.5);
       }
       coarse.put(r, 0, row);
     }

@@ -125,9 +125,10 @@ public record SheetInPicture(
                         .formatted(code.layout().code())));
   }
 
-  /** Where a place on the page lay in the picture; whole numbers are pixel centres. */
-  public Point inPicture(MmPoint place) {
-    return map.toPixel(place);
+  /** Where a place on the page lay in the picture. */
+  public Pixel inPicture(MmPoint place) {
+    Point at = map.toPixel(place);
+    return new Pixel(at.x, at.y);
   }
 
   @Override
