@@ -61,9 +61,34 @@ public record Figures(
     return rms(Match::error);
   }
 
+  /** 95th percentile of the distance from the shaft's axis, in millimetres. */
+  public double percentile() {
+    return percentile(Match::error);
+  }
+
+  /** What {@link #rms} would be for the plain centroid of each opening. */
+  public double plainRms() {
+    return rms(Match::plainError);
+  }
+
+  /** What {@link #percentile} would be for the plain centroid of each opening. */
+  public double plainPercentile() {
+    return percentile(Match::plainError);
+  }
+
+  /** Share of the matched holes whose axis lies within the reading's own 95 % radius. */
+  public double withinStated() {
+    return share(match -> match.error() <= match.claimed());
+  }
+
   /** Share of the matched holes whose head is right. */
   public double headsRight() {
     return share(Match::headRight);
+  }
+
+  /** Share of the matched holes whose number of blades is right. */
+  public double bladesRight() {
+    return share(Match::bladesRight);
   }
 
   /** The figures as a table for people. */
@@ -71,20 +96,11 @@ public record Figures(
     StringBuilder table = new StringBuilder();
     line(table, "pages / holes", "%d / %d", pages, shots);
     line(table, "recall / precision", "%.2f %% / %.2f %%", 100 * recall(), 100 * precision());
-    line(table, "centre error RMS / 95 %", "%.3f / %.3f mm", rms(), percentile(Match::error));
-    line(
-        table,
-        "plain centroid RMS / 95 %",
-        "%.3f / %.3f mm",
-        rms(Match::plainError),
-        percentile(Match::plainError));
-    line(
-        table,
-        "true axis within claimed radius",
-        "%.1f %%",
-        100 * share(match -> match.error() <= match.claimed()));
+    line(table, "centre error RMS / 95 %", "%.3f / %.3f mm", rms(), percentile());
+    line(table, "plain centroid RMS / 95 %", "%.3f / %.3f mm", plainRms(), plainPercentile());
+    line(table, "true axis within claimed radius", "%.1f %%", 100 * withinStated());
     line(table, "head right", "%.2f %%", 100 * headsRight());
-    line(table, "blades right", "%.2f %%", 100 * share(Match::bladesRight));
+    line(table, "blades right", "%.2f %%", 100 * bladesRight());
     line(table, "read / check / refused", "%d / %d / %d", read, check, refused);
     line(table, "silently wrong", "%d", silent);
     return table.toString();

@@ -29,10 +29,11 @@ final class ArrowCount {
   }
 
   private static Reason differ(Head head, long shot, long found) {
-    String heads = head == Head.FIELD ? "field points" : "broadheads";
+    String heads = head == Head.FIELD ? "field point" : "broadhead";
     return Reason.of(
         ReasonCode.ARROWS_AGAINST_HOLES,
-        "%d %s are ticked as shot, but %d of their holes are found: look at the picture and correct one of them."
-            .formatted(shot, heads, found));
+        "%d %s%s ticked as shot, but %d such hole%s found: count the holes on the sheet, and look at the ticks."
+            .formatted(
+                shot, heads, shot == 1 ? " is" : "s are", found, found == 1 ? " is" : "s are"));
   }
 }

@@ -52,11 +52,12 @@ public final class SheetReader {
   private static ReadPage page(String source, PictureFile pictures, int index, Proof proof) {
     try (Picture picture = pictures.page(index);
         SheetInPicture sheet = SheetInPicture.find(picture)) {
-      PageReading reading = SheetReading.of(source, sheet);
+      SheetReading reading = SheetReading.of(source, sheet);
       return new ReadPage(
-          reading,
+          reading.page(),
           proof == Proof.DRAW
-              ? Optional.of(ProofPicture.png(sheet.flat(), reading))
+              ? Optional.of(
+                  ProofPicture.jpeg(sheet.flat(), sheet.layout(), reading.page(), reading.slits()))
               : Optional.empty());
     } catch (UnreadableException e) {
       return refused(source, e);

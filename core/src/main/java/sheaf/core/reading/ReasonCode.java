@@ -22,8 +22,12 @@ public enum ReasonCode {
   TOO_FEW_MARKS(ReadingState.REFUSED),
   /** Marks of two sheets were seen, or one mark twice. */
   TWO_SHEETS(ReadingState.REFUSED),
-  /** The picture is mirrored. */
+  /** The picture is mirrored, or shows the sheet from behind. */
   MIRRORED(ReadingState.REFUSED),
+  /** Dark and light are exchanged. */
+  NEGATIVE(ReadingState.REFUSED),
+  /** Something that is to be read lies beyond the picture's edge. */
+  PARTLY_OUTSIDE(ReadingState.REFUSED),
   /** The marks do not lie on one flat sheet. */
   NOT_FLAT(ReadingState.REFUSED),
   /** Too few pixels for each millimetre, or too blurred. */
@@ -37,6 +41,10 @@ public enum ReasonCode {
 
   /** The sheet is curled or tilted more than can surely be taken out. */
   CURLED(ReadingState.CHECK),
+  /** Printed words cannot be seen: the sheet is folded over, covered or torn off there. */
+  PRINT_HIDDEN(ReadingState.CHECK),
+  /** The sheet is larger one way than the other by more than a printer does. */
+  SCALE_UNEVEN(ReadingState.CHECK),
   /** The number of holes differs from the arrows ticked as shot. */
   ARROWS_AGAINST_HOLES(ReadingState.CHECK),
   /** A hole's shape says another head than its dot. */

@@ -35,7 +35,7 @@ public record Intake(PageSource source, String version, Store store, Optional<Pr
         page -> {
           pages.add(page.reading());
           page.proof()
-              .ifPresent(png -> proofs.ifPresent(to -> to.write(page.reading().source(), png)));
+              .ifPresent(jpeg -> proofs.ifPresent(to -> to.write(page.reading().source(), jpeg)));
           each.accept(page.reading());
         };
     source.read(file.toString(), content, proofs.isPresent() ? Proof.DRAW : Proof.SKIP, taken);

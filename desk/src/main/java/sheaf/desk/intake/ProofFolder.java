@@ -24,20 +24,20 @@ public final class ProofFolder {
   /**
    * Writes a page's picture.
    *
-   * @param source the page: {@code scans/bow.pdf#3} becomes {@code bow.pdf-3.png}
-   * @param png the picture
+   * @param source the page: {@code scans/bow.pdf#3} becomes {@code bow.pdf-3.proof.jpg}
+   * @param jpeg the picture
    */
-  void write(String source, byte[] png) {
-    OutputFile.write(folder.resolve(name(source)), out -> out.write(png));
+  void write(String source, byte[] jpeg) {
+    OutputFile.write(folder.resolve(name(source)), out -> out.write(jpeg));
   }
 
   private String name(String source) {
     String file = source.substring(Math.max(source.lastIndexOf('/'), source.lastIndexOf('\\')) + 1);
     String plain = file.replace('#', '-').replaceAll("[^\\p{L}\\p{N}._-]", "_");
-    String name = plain + ".png";
+    String name = plain + ".proof.jpg";
     // Files of one name from several folders must not overwrite each other's pictures.
     for (int i = 2; !used.add(name); i++) {
-      name = plain + "~" + i + ".png";
+      name = plain + "~" + i + ".proof.jpg";
     }
     return name;
   }

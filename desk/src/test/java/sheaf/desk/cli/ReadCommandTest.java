@@ -95,9 +95,10 @@ class ReadCommandTest {
     assertThat(run.status()).isEqualTo(4);
     try (var files = Files.list(proofs)) {
       assertThat(files.map(file -> file.getFileName().toString()))
-          .containsExactlyInAnyOrder("a_b.pdf-1.png", "a_b.pdf-2.png", "c.jpg.png", "c.jpg~2.png");
+          .containsExactlyInAnyOrder(
+              "a_b.pdf-1.proof.jpg", "a_b.pdf-2.proof.jpg", "c.jpg.proof.jpg", "c.jpg~2.proof.jpg");
     }
-    assertThat(proofs.resolve("c.jpg.png")).hasBinaryContent(FakeReader.PICTURE);
+    assertThat(proofs.resolve("c.jpg.proof.jpg")).hasBinaryContent(FakeReader.PICTURE);
   }
 
   @Test

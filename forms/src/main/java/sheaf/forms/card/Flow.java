@@ -1,7 +1,9 @@
 package sheaf.forms.card;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import sheaf.core.page.MmRect;
 import sheaf.forms.draw.Typeface;
 
@@ -20,6 +22,7 @@ final class Flow {
   private final MmRect first;
   private final MmRect others;
   private final List<List<Placed>> pages = new ArrayList<>(List.of(new ArrayList<>()));
+  private final Map<Block, Double> heights = new IdentityHashMap<>();
   private double y;
 
   /**
@@ -64,7 +67,7 @@ final class Flow {
   }
 
   private double height(Block block) {
-    return block.height(typeface, first.width());
+    return heights.computeIfAbsent(block, one -> one.height(typeface, first.width()));
   }
 
   private MmRect room() {

@@ -87,39 +87,39 @@ public final class Typeface {
    */
   List<String> lines(String text, double width, Weight weight, double size) {
     List<String> lines = new ArrayList<>();
-    String line = "";
+    StringBuilder line = new StringBuilder();
+    double space = width(" ", weight, size);
+    double taken = 0;
     for (String word : text.split(" ")) {
-      String longer = line.isEmpty() ? word : line + " " + word;
-      if (width(longer, weight, size) <= width) {
-        line = longer;
-      } else {
-        if (line.isEmpty() || width(word, weight, size) > width) {
-          throw new TextDoesNotFitException(word, new MmRect(0, 0, width, 1));
-        }
-        lines.add(line);
-        line = word;
+      double own = width(word, weight, size);
+      if (own > width) {
+        throw new TextDoesNotFitException(word, new MmRect(0, 0, width, 1));
       }
+      if (!line.isEmpty() && taken + space + own > width) {
+        lines.add(line.toString());
+        line.setLength(0);
+      }
+      taken = line.isEmpty() ? own : taken + space + own;
+      line.append(line.isEmpty() ? "" : " ").append(word);
     }
-    lines.add(line);
+    lines.add(line.toString());
     return lines;
   }
 
   /** The text with spaces put into every word that is wider than a width in millimetres. */
   public String breakable(String text, double width, Weight weight, double size) {
     StringBuilder all = new StringBuilder();
-    for (String word : text.split(" ")) {
-      all.append(all.isEmpty() ? "" : " ");
-      String rest = word;
-      while (width(rest, weight, size) > width && rest.codePointCount(0, rest.length()) > 1) {
-        int end = rest.length();
-        while (end > rest.offsetByCodePoints(0, 1)
-            && width(rest.substring(0, end), weight, size) > width) {
-          end = rest.offsetByCodePoints(end, -1);
-        }
-        all.append(rest, 0, end).append(' ');
-        rest = rest.substring(end);
+    double taken = 0;
+    for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+      String letter = Character.toString(text.codePointAt(i));
+      double own = width(letter, weight, size);
+      boolean inWord = !letter.equals(" ");
+      if (inWord && taken > 0 && taken + own > width) {
+        all.append(' ');
+        taken = 0;
       }
-      all.append(rest);
+      taken = inWord ? taken + own : 0;
+      all.append(letter);
     }
     return all.toString();
   }

@@ -135,7 +135,7 @@ public final class FieldReader {
       MmPoint place = ticked.get(0).box().centre();
       return Reason.at(
           ReasonCode.TWO_TICKS,
-          "At \"%s\" more than one box is ticked: %s. Which one holds?"
+          "At \"%s\" more than one box is ticked: %s. Which one is meant?"
               .formatted(choice.label(), String.join(", ", values)),
           place);
     }

@@ -2,6 +2,7 @@ package sheaf.scanner.hole;
 
 import java.util.ArrayList;
 import java.util.List;
+import sheaf.core.page.MmPoint;
 import sheaf.core.page.MmRect;
 import sheaf.scanner.sheet.FlatSheet;
 
@@ -40,5 +41,18 @@ record FoundHole(Circle circle, double spread, double evidence, HeadShape shape,
 
   private static MmRect square(double x, double y, double half) {
     return MmRect.square(FlatSheet.toPage(x, y), 2 * half / FlatSheet.PIXELS_PER_MM);
+  }
+
+  /** Those of its lines that are long enough to be a blade's slit. */
+  List<SlitLine> slits() {
+    return lines.stream()
+        .filter(line -> line.length() - circle.radius() > HeadShape.FIELD * FlatSheet.PIXELS_PER_MM)
+        .map(line -> new SlitLine(along(line, circle.radius()), along(line, line.length())))
+        .toList();
+  }
+
+  private MmPoint along(Slit line, double pixels) {
+    return FlatSheet.toPage(
+        circle.x() + pixels * Math.cos(line.angle()), circle.y() + pixels * Math.sin(line.angle()));
   }
 }

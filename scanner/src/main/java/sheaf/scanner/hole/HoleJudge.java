@@ -48,6 +48,7 @@ final class HoleJudge {
   private final Layout layout;
   private final ArrowsShot shot;
   private final List<Hole> holes = new ArrayList<>();
+  private final List<SlitLine> slits = new ArrayList<>();
   private final List<Reason> doubts = new ArrayList<>();
 
   private HoleJudge(Layout layout, ArrowsShot shot) {
@@ -74,7 +75,7 @@ final class HoleJudge {
         .sorted(Comparator.comparingDouble(hole -> hole.circle().y()))
         .forEach(hole -> judge.add(hole, heads.get(hole)));
     List<MmRect> torn = chosen.stream().flatMap(hole -> hole.torn().stream()).toList();
-    return new HoleReader.Holes(judge.holes, torn, judge.doubts);
+    return new HoleReader.Holes(judge.holes, torn, judge.slits, judge.doubts);
   }
 
   /** On a shared dot nothing but the slits tells the heads. */
@@ -106,7 +107,7 @@ final class HoleJudge {
   }
 
   private void maybe(FoundHole hole) {
-    doubt(ReasonCode.HOLE_UNSURE, "Is this a hole?", place(hole));
+    doubt(ReasonCode.HOLE_UNSURE, "Is this an arrow's hole?", place(hole));
   }
 
   private void add(FoundHole found, Head shape) {
@@ -122,6 +123,7 @@ final class HoleJudge {
     AimDot dot = nearest(axis);
     Head head = head(shape, dot, axis);
     boolean broadhead = head == Head.BROADHEAD;
+    slits.addAll(broadhead ? found.slits() : List.of());
     holes.add(
         new Hole(
             axis,

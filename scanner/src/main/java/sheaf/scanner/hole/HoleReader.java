@@ -11,6 +11,7 @@ import sheaf.core.layout.Layout;
 import sheaf.core.page.MmRect;
 import sheaf.core.reading.Hole;
 import sheaf.core.reading.Reason;
+import sheaf.core.reading.ReasonCode;
 import sheaf.scanner.sheet.FlatSheet;
 
 /** Finds the holes in a flat sheet: where each shaft went through, and with which head. */
@@ -47,6 +48,9 @@ public final class HoleReader {
   /** Pixels a millimetre (about 190 dpi) below which a hairline in front of white is lost. */
   private static final double SHOWS_HAIRLINES = 7.5;
 
+  /** Pixels a millimetre (about 140 dpi) below which a rim in front of white is lost too. */
+  private static final double SHOWS_RIMS = 5.5;
+
   /** Slits are followed this far around a hole, in pixels. */
   private static final double AROUND = SlitTracer.REACH + 2 * MM;
 
@@ -65,14 +69,26 @@ public final class HoleReader {
    *
    * @param found every hole, from the top of the page down
    * @param torn where paper is torn: ink there cannot be told from a tear
+   * @param slits of those that a broadhead made
    * @param doubts what a person must look at
    */
-  public record Holes(List<Hole> found, List<MmRect> torn, List<Reason> doubts) {
+  public record Holes(
+      List<Hole> found, List<MmRect> torn, List<SlitLine> slits, List<Reason> doubts) {
     /** Copies the lists. */
     public Holes {
       found = List.copyOf(found);
       torn = List.copyOf(torn);
+      slits = List.copyOf(slits);
       doubts = List.copyOf(doubts);
+    }
+
+    private Holes withCoarseRims() {
+      List<Reason> more = new ArrayList<>(doubts);
+      more.add(
+          Reason.of(
+              ReasonCode.CENTRE_UNSURE,
+              "The holes are pale and the picture is coarse, so their centres may be off: lay the backing behind the sheet, or scan at 200 dpi or more."));
+      return new Holes(found, torn, slits, more);
     }
   }
 
@@ -83,18 +99,23 @@ public final class HoleReader {
    */
   public static Holes read(FlatSheet sheet, Layout layout, ArrowsShot shot) {
     if (layout.target().isEmpty()) {
-      return new Holes(List.of(), List.of(), List.of());
+      return new Holes(List.of(), List.of(), List.of(), List.of());
     }
     try (Surface surface = Surface.of(sheet, layout);
         Seeds seeds = Seeds.find(surface, shot)) {
       HoleReader reader = new HoleReader(sheet, surface, seeds);
-      return HoleJudge.judge(reader.circles(), layout, shot, reader.losesHairlines());
+      Holes holes = HoleJudge.judge(reader.circles(), layout, shot, reader.losesHairlines());
+      return reader.losesRims() && !holes.found().isEmpty() ? holes.withCoarseRims() : holes;
     }
   }
 
   /** In front of white, slits are hairlines of faint shading. */
   private boolean losesHairlines() {
     return seeds.kind() == Seeds.Kind.FAINT && sheet.sourcePixelsPerMm() < SHOWS_HAIRLINES;
+  }
+
+  private boolean losesRims() {
+    return seeds.kind() == Seeds.Kind.FAINT && sheet.sourcePixelsPerMm() < SHOWS_RIMS;
   }
 
   private List<FoundHole> circles() {

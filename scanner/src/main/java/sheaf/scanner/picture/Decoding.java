@@ -34,7 +34,7 @@ final class Decoding {
       if (pixels.empty()) {
         pixels.release();
         throw new UnreadableException(
-            ReasonCode.DAMAGED_FILE, "The picture cannot be decoded: copy or scan it again.");
+            ReasonCode.DAMAGED_FILE, "The picture is damaged: copy or scan it again.");
       }
       return pixels;
     }

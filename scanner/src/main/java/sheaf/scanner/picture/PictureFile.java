@@ -1,5 +1,6 @@
 package sheaf.scanner.picture;
 
+import java.nio.charset.StandardCharsets;
 import sheaf.core.reading.ReasonCode;
 import sheaf.scanner.opencv.NativeLibraries;
 
@@ -24,7 +25,8 @@ public interface PictureFile extends AutoCloseable {
     NativeLibraries.load();
     if (content.length == 0) {
       throw new UnreadableException(
-          ReasonCode.EMPTY_FILE, "The file is empty: wait for the scanner or copy it again.");
+          ReasonCode.EMPTY_FILE,
+          "The file is empty: wait until the scanner has finished, or copy the file again.");
     }
     if (JpegFile.looksLike(content)) {
       return single(content, JpegFile.header(content));
@@ -40,7 +42,16 @@ public interface PictureFile extends AutoCloseable {
     }
     throw new UnreadableException(
         ReasonCode.NOT_A_PICTURE,
-        "The file is no JPEG, PNG, TIFF or PDF: scan or photograph the sheet.");
+        isHeif(content)
+            ? "The picture is HEIF (.heic), which Sheaf does not read: set the phone's camera to save JPEG, or send the picture as JPEG."
+            : "The file is no JPEG, PNG, TIFF or PDF: save the scan or photo as one of these.");
+  }
+
+  /** Whether it starts as ISO/IEC 23008-12 and 14496-12 say: a file type box of a HEIF brand. */
+  private static boolean isHeif(byte[] file) {
+    return file.length >= 12
+        && new String(file, 4, 8, StandardCharsets.ISO_8859_1)
+            .matches("ftyp(hei[cxs]|hev[cx]|mif1|msf1|avif)");
   }
 
   private static PictureFile single(byte[] content, PictureHeader header)

@@ -22,7 +22,8 @@ record PictureHeader(long width, long height, boolean colour, Optional<Resolutio
   /** Throws when no sheet can be that large or that small. */
   void refuseUnlessReasonable() throws UnreadableException {
     if (width < 1 || height < 1) {
-      throw new UnreadableException(ReasonCode.DAMAGED_FILE, "The picture has no size.");
+      throw new UnreadableException(
+          ReasonCode.DAMAGED_FILE, "The picture has no size: copy or scan it again.");
     }
     if (width > MAX_PIXELS || height > MAX_PIXELS || width * height > MAX_PIXELS) {
       throw new UnreadableException(

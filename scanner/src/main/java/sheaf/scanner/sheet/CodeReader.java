@@ -58,12 +58,12 @@ final class CodeReader {
     if (read.isEmpty()) {
       throw new UnreadableException(
           ReasonCode.CODE_UNREADABLE,
-          "Neither of the sheet's two codes can be read: take a sharper picture, or enter it by hand.");
+          "Neither of the sheet's two codes can be read: take a sharper picture; if both are torn or inked over, measure the sheet by hand.");
     }
     if (read.size() > 1) {
       throw new UnreadableException(
           ReasonCode.CODE_AGAINST_MARKS,
-          "The sheet's two codes name different sheets: are two sheets glued together?");
+          "The sheet's two codes name different sheets: if two sheets lie over each other, take one picture of each.");
     }
     return read.get(0);
   }

@@ -1,9 +1,9 @@
 package sheaf.scanner.sheet;
 
+import java.lang.ref.Reference;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.opencv.core.Core;
 import org.opencv.core.Mat;
 import org.opencv.core.MatOfPoint;
 import org.opencv.core.MatOfPoint2f;
@@ -54,13 +54,9 @@ final class MarkFinder {
     return best;
   }
 
-  /** Whether marks appear when the picture is mirrored. */
-  static boolean seenMirrored(Mat picture) {
-    try (Mats mats = new Mats()) {
-      Mat mirrored = mats.mat();
-      Core.flip(picture, mirrored, 1);
-      return !at(mirrored, LONG_SIDES[0]).isEmpty();
-    }
+  /** Whether any mark is seen at a first look. */
+  static boolean seesAny(Mat picture) {
+    return !at(picture, LONG_SIDES[0]).isEmpty();
   }
 
   private static List<SeenMark> at(Mat picture, int longSide) {
@@ -73,7 +69,10 @@ final class MarkFinder {
       }
       List<Mat> corners = new ArrayList<>();
       Mat ids = mats.mat();
-      detector().detectMarkers(grey(small, mats), corners, ids);
+      ArucoDetector detector = detector();
+      detector.detectMarkers(grey(small, mats), corners, ids);
+      // Native code works on it for long; its finalizer must not free it meanwhile.
+      Reference.reachabilityFence(detector);
       corners.forEach(mats::own);
       List<SeenMark> seen = new ArrayList<>();
       for (int i = 0; i < corners.size(); i++) {

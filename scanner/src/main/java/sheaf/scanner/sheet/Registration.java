@@ -32,6 +32,15 @@ final class Registration {
   /** A mark whose corners lie farther off than this, in millimetres, is left out as damaged. */
   private static final double STRAY = 2.5;
 
+  /**
+   * On glass a mark's farthest corner misses the map by no more than this, in millimetres: four
+   * times what a clean scan shows, and well below what would move a hole by half its uncertainty.
+   */
+  private static final double FLAT_ENOUGH = 0.5;
+
+  /** Marks that may stray: one folded over or lifted with its corner, and one cut by a hole. */
+  private static final int MAY_STRAY = 2;
+
   private Registration() {}
 
   /**
@@ -66,12 +75,7 @@ final class Registration {
   static Marks of(Mat picture) throws UnreadableException {
     List<SeenMark> seen = MarkFinder.find(picture);
     if (seen.isEmpty()) {
-      throw MarkFinder.seenMirrored(picture)
-          ? new UnreadableException(
-              ReasonCode.MIRRORED, "The picture is mirrored: turn mirroring off and take it again.")
-          : new UnreadableException(
-              ReasonCode.NO_SHEET,
-              "No Sheaf sheet is seen in this picture: photograph or scan the whole sheet, sharp and well lit.");
+      throw UnseenSheet.why(picture);
     }
     MarkFamily family = family(seen);
     return new Marks(family, used(family, seen));
@@ -118,7 +122,7 @@ final class Registration {
     if (used.size() < LEAST_MARKS) {
       throw new UnreadableException(
           ReasonCode.TOO_FEW_MARKS,
-          "%d of the sheet's eight register marks %s seen, four are needed: photograph or scan the whole sheet."
+          "%d of the sheet's eight register marks %s seen, four are needed: take the whole sheet, flat, sharp and evenly lit."
               .formatted(used.size(), used.size() == 1 ? "is" : "are"));
     }
     List<RegisterMark> all = family.marks();
@@ -127,7 +131,7 @@ final class Registration {
     if (hullArea(found) < LEAST_SPAN * hullArea(all)) {
       throw new UnreadableException(
           ReasonCode.TOO_FEW_MARKS,
-          "The register marks that are seen cover only a part of the sheet: photograph or scan the whole sheet.");
+          "The register marks that are seen cover only a part of the sheet: take the whole sheet, flat, sharp and evenly lit.");
     }
   }
 
@@ -151,6 +155,9 @@ final class Registration {
     FlatPage plain = perspective(marks, Calib3d.LMEDS);
     List<SeenMark> sound =
         marks.marks().stream().filter(mark -> stray(plain, marks.family(), mark) < STRAY).toList();
+    if (sound.size() < LEAST_MARKS) {
+      throw notFlat();
+    }
     if (sound.size() == MarkFamily.MARKS) {
       return corrected(plain, marks);
     }
@@ -164,6 +171,33 @@ final class Registration {
   /** The perspective map that fits all corners best, for a first guess. */
   static FlatPage leastSquares(Marks marks) {
     return perspective(marks, 0);
+  }
+
+  /**
+   * Refuses marks of which more than a few are off a map: they are not on one sheet.
+   *
+   * @throws UnreadableException with what to do
+   */
+  static void refuseUnlessOnOneSheet(Marks marks, PageMap map) throws UnreadableException {
+    long astray = marks.marks().stream().filter(m -> stray(map, marks.family(), m) > STRAY).count();
+    if (astray > MAY_STRAY || marks.marks().size() - astray < LEAST_MARKS) {
+      throw notFlat();
+    }
+  }
+
+  /** Whether a map shows most marks where they are seen, as it does when the sheet lies flat. */
+  static boolean fits(Marks marks, PageMap map) {
+    long astray =
+        marks.marks().stream()
+            .filter(mark -> stray(map, marks.family(), mark) > FLAT_ENOUGH)
+            .count();
+    return astray <= MAY_STRAY;
+  }
+
+  private static UnreadableException notFlat() {
+    return new UnreadableException(
+        ReasonCode.NOT_FLAT,
+        "The register marks do not fit on one sheet of paper: press the sheet flat, with no other sheet in the picture, and take it again.");
   }
 
   /** How far the farthest corner of a mark lies from where a map puts it, in millimetres. */

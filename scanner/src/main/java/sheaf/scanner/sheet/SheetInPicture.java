@@ -54,15 +54,17 @@ public record SheetInPicture(
     MarkFamily family = marks.family();
     if (picture.stated().isPresent()) {
       FlatPage flat = Registration.flat(marks);
-      if (flat.foreshortening(family.paper()) <= FLATBED) {
+      if (flat.foreshortening(family.paper()) <= FLATBED && Registration.fits(marks, flat)) {
         return onGlass(picture, new Geometry(family, flat, marks.marks().size()));
       }
     }
     CurledPage rough = Smoothing.byMarks(marks, pixels.size());
     Geometry geometry = new Geometry(family, rough, marks.marks().size());
     refuseIfCoarse(geometry);
+    Registration.refuseUnlessOnOneSheet(marks, rough);
     SheetCode code = CodeReader.read(pixels, rough, family.codes());
     Layout layout = layout(code, family);
+    WholeSheet.refuseUnlessInside(layout, geometry, pixels.size());
     Smoothing.Smooth smooth = Smoothing.byLines(pixels, marks, rough, layout);
     refuseUnlessFlat(smooth.off());
     FlatSheet flat =
@@ -76,6 +78,7 @@ public record SheetInPicture(
     refuseIfCoarse(geometry);
     SheetCode code = CodeReader.read(pixels, geometry.map(), geometry.family().codes());
     Layout layout = layout(code, geometry.family());
+    WholeSheet.refuseUnlessInside(layout, geometry, pixels.size());
     OptionalDouble off = Smoothing.offLines(pixels, geometry.map(), layout);
     refuseUnlessFlat(off);
     return new SheetInPicture(
@@ -91,7 +94,7 @@ public record SheetInPicture(
     if (geometry.pixelsPerMm() < TOO_COARSE) {
       throw new UnreadableException(
           ReasonCode.TOO_COARSE,
-          "The picture shows only %.1f pixels a millimetre, %.1f are needed: scan at 150 dpi or more, or go closer."
+          "The picture shows only %.1f pixels a millimetre, %.1f are needed: scan at 150 dpi or more, or photograph it from nearer."
               .formatted(geometry.pixelsPerMm(), TOO_COARSE));
     }
   }
@@ -109,7 +112,7 @@ public record SheetInPicture(
     if (MarkFamily.of(code.layout().variant(), code.layout().paper()) != family) {
       throw new UnreadableException(
           ReasonCode.CODE_AGAINST_MARKS,
-          "The sheet's code says %s on %s, its register marks say %s on %s: is something glued over the code?"
+          "The sheet's code says %s on %s, its register marks say %s on %s: if something lies over the sheet, take it away and take the picture again."
               .formatted(
                   code.layout().variant().label(),
                   code.layout().paper().label(),

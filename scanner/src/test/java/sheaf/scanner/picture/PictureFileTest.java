@@ -38,6 +38,20 @@ class PictureFileTest {
   }
 
   @Test
+  void aHeifPhotoIsRefusedWithWhatToSetOnThePhone() {
+    // A file type box as ISO/IEC 14496-12 (4.3) and 23008-12 (10.2.1) lay it out.
+    byte[] start = "\0\0\0\030ftypheic\0\0\0\0mif1heic".getBytes(StandardCharsets.ISO_8859_1);
+
+    assertThatThrownBy(() -> PictureFile.open(start))
+        .isInstanceOfSatisfying(
+            UnreadableException.class,
+            refused -> {
+              assertThat(refused.reason().code()).isEqualTo(ReasonCode.NOT_A_PICTURE);
+              assertThat(refused.reason().message()).contains("camera to save JPEG");
+            });
+  }
+
+  @Test
   void aJpegThatBreaksOffIsDamaged() throws IOException {
     byte[] whole = file("jpeg");
 

@@ -97,7 +97,7 @@ class RegistrationTest {
     refuses(
         DrawnSheet.of(LETTER, 0, 1, 2, 3, 4, 5),
         ReasonCode.TOO_FEW_MARKS,
-        "2 of the sheet's eight register marks are seen, four are needed: photograph or scan the whole sheet.");
+        "2 of the sheet's eight register marks are seen, four are needed: take the whole sheet, flat, sharp and evenly lit.");
   }
 
   @Test
