@@ -9,9 +9,11 @@ import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
 import sheaf.core.group.Group;
+import sheaf.core.group.LineShot;
 import sheaf.core.group.Offset;
 import sheaf.core.job.JobId;
 import sheaf.core.job.SheetCode;
+import sheaf.core.layout.Layout;
 import sheaf.core.layout.Layouts;
 import sheaf.core.layout.UnitSystem;
 import sheaf.core.layout.Variant;
@@ -20,6 +22,7 @@ import sheaf.core.measure.Unit;
 import sheaf.core.page.MmPoint;
 import sheaf.core.page.MmVector;
 import sheaf.core.page.Paper;
+import sheaf.core.reading.Head;
 import sheaf.core.reading.ReadingState;
 import sheaf.core.record.Bow;
 import sheaf.core.record.BowRecord;
@@ -27,13 +30,13 @@ import sheaf.core.record.Change;
 import sheaf.core.record.How;
 import sheaf.core.record.Inspected;
 import sheaf.core.record.Inspected.Finding;
-import sheaf.core.record.LineShot;
 import sheaf.core.record.Measure;
 import sheaf.core.record.SheetRead;
 import sheaf.core.record.Taken;
 import sheaf.core.record.Tear;
 import sheaf.core.record.Trait;
 import sheaf.core.record.Visit;
+import sheaf.core.result.GroupResult;
 import sheaf.core.result.PairResult;
 
 /** Records of every kind, for properties that hold for all. */
@@ -64,7 +67,7 @@ public final class BowRecords {
     JobId job =
         List.of(Pages.JOB, Pages.OTHER_JOB, JobId.parse("00000000011").orElseThrow()).get(number);
     return Combinators.combine(
-            who(), papers(job), measures(), changes(), shots(), pairs(job), notes())
+            who(), papers(job), measures(), changes(), shots(job), pairs(job), notes())
         .as(
             (who, papers, measures, changes, shots, pairs, notes) ->
                 new Visit(
@@ -79,6 +82,7 @@ public final class BowRecords {
                     shots.tears(),
                     shots.line(),
                     pairs,
+                    shots.groups(),
                     notes));
   }
 
@@ -87,7 +91,7 @@ public final class BowRecords {
 
   private record Papers(List<SheetRead> sheets, List<Inspected> inspection) {}
 
-  private record Shots(List<Tear> tears, List<LineShot> line) {}
+  private record Shots(List<Tear> tears, List<LineShot> line, List<GroupResult> groups) {}
 
   private static Arbitrary<Who> who() {
     Arbitrary<LocalDate> day =
@@ -160,7 +164,7 @@ public final class BowRecords {
         .as(Distance::new);
   }
 
-  private static Arbitrary<Shots> shots() {
+  private static Arbitrary<Shots> shots(JobId job) {
     Arbitrary<List<Tear>> tears =
         Combinators.combine(Arbitraries.integers().between(1, 9), mm(), mm())
             .as((sheet, x, y) -> new Tear(sheet, 2, new MmVector(x, y)))
@@ -168,15 +172,40 @@ public final class BowRecords {
             .ofMaxSize(4);
     Arbitrary<List<LineShot>> line =
         Combinators.combine(distance(), mm()).as(LineShot::new).list().ofMaxSize(8);
-    return Combinators.combine(tears, line).as(Shots::new);
+    Layout grid = Layouts.current(Variant.SIGHT_GRID, Paper.LETTER, UnitSystem.INCHES);
+    Arbitrary<List<GroupResult>> groups =
+        Combinators.combine(
+                distance().optional(), Arbitraries.of(Head.class), group(), state(), mm())
+            .as(
+                (from, head, shots, state, shaft) ->
+                    new GroupResult(
+                        new SheetCode(job, 6, grid.id()),
+                        state,
+                        from,
+                        head,
+                        shots,
+                        Math.abs(shaft)))
+            .list()
+            .ofMaxSize(2);
+    return Combinators.combine(tears, line, groups).as(Shots::new);
+  }
+
+  private static Arbitrary<ReadingState> state() {
+    return Arbitraries.of(ReadingState.READ, ReadingState.CHECK);
+  }
+
+  private static Arbitrary<Optional<Group>> group() {
+    return Combinators.combine(mm(), mm())
+        .as(MmPoint::new)
+        .list()
+        .ofMaxSize(5)
+        .map(BowRecords::group);
   }
 
   private static Arbitrary<List<PairResult>> pairs(JobId job) {
-    Arbitrary<Optional<Group>> group =
-        Combinators.combine(mm(), mm()).as(MmPoint::new).list().ofMaxSize(5).map(BowRecords::group);
     return Combinators.combine(
-            group,
-            group,
+            group(),
+            group(),
             distance().optional(),
             Arbitraries.of(ReadingState.READ, ReadingState.CHECK))
         .as(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import sheaf.core.job.JobId;
 import sheaf.core.job.SheetCode;
 import sheaf.core.layout.Aim;
@@ -62,6 +63,43 @@ public final class Pages {
             field("arrows_field", State.READ, "3", OptionalDouble.of(3), Optional.empty()),
             field("arrows_broadhead", State.READ, "3", OptionalDouble.of(3), Optional.empty()),
             blank("changed")));
+  }
+
+  /** A line sheet with printed distances, one arrow a band, each so far right of the line. */
+  public static PageReading line(JobId job, int number, double... right) {
+    Layout layout = Layouts.current(Variant.SET_DISTANCES, Paper.LETTER, UnitSystem.INCHES);
+    List<Hole> holes = new ArrayList<>();
+    for (int i = 0; i < right.length; i++) {
+      MmPoint spot = layout.dots().get(i).centre();
+      MmPoint axis = new MmPoint(hundredth(spot.x() + right[i]), hundredth(spot.y()));
+      holes.add(new Hole(axis, 0.3, 6.5, Head.FIELD, 0, 0, Aim.FIELD, OptionalInt.of(i + 1), 0.98));
+    }
+    return shot(job, number, layout, holes);
+  }
+
+  /** A sight-in sheet shot from 20 yd with three arrows, their middle so far from the spot. */
+  public static PageReading sightIn(JobId job, int number, double right, double down) {
+    Layout layout = Layouts.current(Variant.SIGHT_GRID, Paper.LETTER, UnitSystem.INCHES);
+    MmPoint spot = layout.dots().get(0).centre();
+    List<Hole> holes = new ArrayList<>();
+    for (double[] off : new double[][] {{-4, 3}, {5, 0}, {-1, -3}}) {
+      MmPoint axis =
+          new MmPoint(hundredth(spot.x() + right + off[0]), hundredth(spot.y() + down + off[1]));
+      holes.add(new Hole(axis, 0.3, 6.5, Head.FIELD, 0, 0, Aim.SHARED, 0.98));
+    }
+    return shot(job, number, layout, holes);
+  }
+
+  private static PageReading shot(JobId job, int number, Layout layout, List<Hole> holes) {
+    return new PageReading(
+        "target.jpg",
+        List.of(),
+        Optional.of(new SheetCode(job, number, layout.id())),
+        OptionalDouble.of(11.81),
+        Optional.empty(),
+        holes,
+        List.of(
+            field("distance", State.READ, "20", OptionalDouble.of(20), Optional.of(Unit.YARD))));
   }
 
   /** A group of three whose centre lies so far from its dot; its shots are 4 to 5 mm off it. */

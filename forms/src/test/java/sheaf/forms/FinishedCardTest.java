@@ -139,8 +139,17 @@ class FinishedCardTest {
     assertThat(print(Records.full()).text())
         .contains("First tear Sheet 2, zone 1. Tail 33 mm = 1.29 in toward 10 o'clock")
         .contains("28 mm left, 17 mm high", "Last tear Sheet 2, zone 3.")
-        .contains("Drift 1.2 mm right for each metre of distance")
+        .contains("Impact drifts with distance, by 0.04 in right for each yard")
         .contains("Before sheet 3: nocking, moved up, by 2 × 1/64 in");
+  }
+
+  @Test
+  void theSizeOfAGroupAndTheWayOfTheSightAreTold() throws IOException {
+    assertThat(print(Records.all().get("groups")).text())
+        .contains("6 arrows at 20 yd: extreme spread")
+        .contains("The arrow 2 3/8 in left and 1 3/4 in low of the spot stands out from the others")
+        .contains("5 arrows at 20 yd: extreme spread")
+        .contains("Not enough arrows to move the sight sideways");
   }
 
   @Test

@@ -8,22 +8,30 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
+import sheaf.core.group.Group;
+import sheaf.core.group.LineShot;
 import sheaf.core.job.JobId;
+import sheaf.core.job.SheetCode;
+import sheaf.core.layout.Layouts;
 import sheaf.core.layout.UnitSystem;
 import sheaf.core.layout.Variant;
 import sheaf.core.measure.Distance;
 import sheaf.core.measure.Unit;
+import sheaf.core.page.MmPoint;
 import sheaf.core.page.MmVector;
+import sheaf.core.page.Paper;
+import sheaf.core.reading.Head;
+import sheaf.core.reading.ReadingState;
 import sheaf.core.record.Bow;
 import sheaf.core.record.BowRecord;
 import sheaf.core.record.Change;
 import sheaf.core.record.How;
-import sheaf.core.record.LineShot;
 import sheaf.core.record.Measure;
 import sheaf.core.record.RecordOfSheets;
 import sheaf.core.record.Taken;
 import sheaf.core.record.Tear;
 import sheaf.core.record.Visit;
+import sheaf.core.result.GroupResult;
 import sheaf.core.result.JobSummary;
 
 /** Records made up for tests, as different as they come. */
@@ -57,6 +65,7 @@ final class Records {
     all.put("line on the line", line(5, 5, 10, 20));
     all.put("many distances", line(3, 5, 7, 8, 9, 10, 12, 15, 18, 20, 25, 30, 35, 40));
     all.put("seventy measures", manyMeasures());
+    all.put("groups", groups());
     return all;
   }
 
@@ -186,6 +195,7 @@ final class Records {
             List.of(),
             List.of(),
             later.pairs(),
+            List.of(),
             List.of());
     return new BowRecord(full().bow(), List.of(first, second));
   }
@@ -235,6 +245,31 @@ final class Records {
       tears.add(new Tear(3, tears.size() + 1, way));
     }
     return shot(tears, List.of());
+  }
+
+  private static BowRecord groups() {
+    Visit visit = full().last();
+    List<GroupResult> groups =
+        List.of(
+            group(visit, 7, Variant.GROUP_GRID, UnitSystem.INCHES, Head.FIELD, 5),
+            group(visit, 8, Variant.SIGHT_GRID, UnitSystem.METRIC, Head.BROADHEAD, 4));
+    return new BowRecord(full().bow(), List.of(new VisitLike(visit).groups(groups).visit()));
+  }
+
+  private static GroupResult group(
+      Visit visit, int number, Variant variant, UnitSystem units, Head head, int size) {
+    List<MmPoint> shots = new ArrayList<>();
+    for (int i = 0; i < size; i++) {
+      shots.add(new MmPoint(30 + 9 * Math.cos(2.5 * i), 12 - 7 * Math.sin(2.5 * i)));
+    }
+    shots.add(new MmPoint(-60, 45));
+    return new GroupResult(
+        new SheetCode(visit.job(), number, Layouts.current(variant, Paper.LETTER, units).id()),
+        ReadingState.READ,
+        Optional.of(new Distance(20, Unit.YARD)),
+        head,
+        Optional.of(new Group(shots)),
+        6.3);
   }
 
   private static BowRecord line(double... yards) {

@@ -3,11 +3,12 @@ package sheaf.forms;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import sheaf.core.group.LineShot;
 import sheaf.core.record.Change;
-import sheaf.core.record.LineShot;
 import sheaf.core.record.Measure;
 import sheaf.core.record.Tear;
 import sheaf.core.record.Visit;
+import sheaf.core.result.GroupResult;
 import sheaf.core.result.PairResult;
 
 /** A visit like another, but for the parts that are set. */
@@ -22,6 +23,7 @@ final class VisitLike {
   private List<Tear> tears;
   private List<LineShot> line;
   private List<PairResult> pairs;
+  private List<GroupResult> groups;
   private List<String> notes;
 
   VisitLike(Visit like) {
@@ -34,6 +36,7 @@ final class VisitLike {
     tears = like.tears();
     line = like.line();
     pairs = like.pairs();
+    groups = like.groups();
     notes = like.notes();
   }
 
@@ -77,6 +80,11 @@ final class VisitLike {
     return this;
   }
 
+  VisitLike groups(List<GroupResult> changed) {
+    groups = changed;
+    return this;
+  }
+
   VisitLike notes(List<String> changed) {
     notes = changed;
     return this;
@@ -95,6 +103,7 @@ final class VisitLike {
         tears,
         line,
         pairs,
+        groups,
         notes);
   }
 }

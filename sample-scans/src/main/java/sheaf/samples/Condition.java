@@ -17,7 +17,13 @@ public enum Condition {
   /** Phone photos. */
   PHOTO("phone photos", PhotoMix::make),
   /** Holes that overlap. */
-  OVERLAP("flatbed, holes 0.5 to 1.5 diameters apart", FlatbedMix::overlapping);
+  OVERLAP("flatbed, holes 0.5 to 1.5 diameters apart", FlatbedMix::overlapping),
+  /** Line sheets. */
+  LINE("line sheets, flatbed scans of all sorts", LineMix::make),
+  /** Group sheets. */
+  GROUP("group sheets, flatbed scans of all sorts", GroupMix::make),
+  /** Sight-in sheets. */
+  SIGHT_IN("sight-in sheets, flatbed scans of all sorts", SightInMix::make);
 
   private final String title;
   private final LongFunction<Sample> maker;

@@ -27,44 +27,60 @@ public final class FlatbedMix {
 
   private final List<Behind> behinds;
   private final List<Integer> dpis;
-  private final boolean overlapping;
+  private final Scenes scenes;
 
-  private FlatbedMix(List<Behind> behinds, List<Integer> dpis, boolean overlapping) {
+  private FlatbedMix(List<Behind> behinds, List<Integer> dpis, Scenes scenes) {
     this.behinds = List.copyOf(behinds);
     this.dpis = List.copyOf(dpis);
-    this.overlapping = overlapping;
+    this.scenes = scenes;
+  }
+
+  /** Draws a sheet, with something of a list behind it, each as likely as another. */
+  interface Scenes {
+    Scene draw(SplittableRandom random, List<Behind> behinds);
   }
 
   /** Three in ten sheets each lie on backing, black and white, one on grey; 150 to 600 dpi. */
   public static Sample make(long seed) {
+    return make(seed, FlatbedMix::pairs);
+  }
+
+  /** The same of other sheets. */
+  static Sample make(long seed, Scenes scenes) {
     List<Behind> behinds = new ArrayList<>(List.of(Behind.GREY));
     for (Behind often : List.of(Behind.BACKING, Behind.BLACK, Behind.WHITE)) {
       behinds.addAll(Collections.nCopies(3, often));
     }
-    return new FlatbedMix(behinds, USUAL_DPI, false).scan(seed);
+    return new FlatbedMix(behinds, USUAL_DPI, scenes).scan(seed);
+  }
+
+  private static Scene pairs(SplittableRandom random, List<Behind> behinds) {
+    return new SceneMix(random).scene(behinds);
   }
 
   /** On backing, at 300 dpi. */
   public static Sample onBacking(long seed) {
-    return new FlatbedMix(List.of(Behind.BACKING), List.of(300), false).scan(seed);
+    return new FlatbedMix(List.of(Behind.BACKING), List.of(300), FlatbedMix::pairs).scan(seed);
   }
 
   /** With black or white behind, 150 to 600 dpi. */
   public static Sample onBlackOrWhite(long seed) {
-    return new FlatbedMix(List.of(Behind.BLACK, Behind.WHITE), USUAL_DPI, false).scan(seed);
+    return new FlatbedMix(List.of(Behind.BLACK, Behind.WHITE), USUAL_DPI, FlatbedMix::pairs)
+        .scan(seed);
   }
 
   /** On backing or black, 200 to 600 dpi, with a pair of holes that overlap. */
   public static Sample overlapping(long seed) {
     return new FlatbedMix(
-            List.of(Behind.BACKING, Behind.BLACK), List.of(200, 240, 300, 400, 600), true)
+            List.of(Behind.BACKING, Behind.BLACK),
+            List.of(200, 240, 300, 400, 600),
+            (random, behinds) -> new SceneMix(random).overlapping(behinds))
         .scan(seed);
   }
 
   private Sample scan(long seed) {
     SplittableRandom random = new SplittableRandom(seed);
-    SceneMix mix = new SceneMix(random);
-    Scene scene = overlapping ? mix.overlapping(behinds) : mix.scene(behinds);
+    Scene scene = scenes.draw(random, behinds);
     FlatbedScan scanner = scanner(scene.scale(), random);
     boolean states = random.nextDouble() < 0.8;
     int quality = random.nextInt(60, 96);

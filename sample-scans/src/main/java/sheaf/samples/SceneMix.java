@@ -73,7 +73,7 @@ final class SceneMix {
     SheetCode code = new SheetCode(JobId.random(random), random.nextInt(1, 100), layout.id());
     double shaft =
         random.nextDouble() < 0.8 ? random.nextDouble(5.5, 7.5) : random.nextDouble(5, 9.5);
-    PrintScale scale = printScale();
+    PrintScale scale = printScale(random);
     Behind behind = behinds.get(random.nextInt(behinds.size()));
     return new Scene(
         code,
@@ -89,7 +89,8 @@ final class SceneMix {
         random.nextLong());
   }
 
-  private PrintScale printScale() {
+  /** Two in three sheets are printed at their true size. */
+  static PrintScale printScale(SplittableRandom random) {
     if (random.nextInt(3) > 0) {
       return PrintScale.TRUE_SIZE;
     }

@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import sheaf.core.job.SheetCode;
 import sheaf.core.page.MmPoint;
 import sheaf.core.reading.FieldReading;
+import sheaf.core.reading.Head;
 import sheaf.core.reading.Hole;
 import sheaf.core.reading.PageReading;
 import sheaf.core.reading.ReadingState;
@@ -101,12 +103,24 @@ public record Score(
     return new Match(
         hole.axis().distanceTo(shot.axis()) * scale,
         shot.opening().distanceTo(shot.axis()) * scale,
-        hole.head() == shot.head(),
+        headRight(shot, hole, truth),
         hole.blades() == shot.blades(),
         hole.axisError());
   }
 
+  /** Where heads are not compared, none need be told. */
+  private static boolean headRight(Shot shot, Hole hole, Truth truth) {
+    boolean compared =
+        SheetCode.parse(truth.code())
+            .filter(code -> code.layout().kind().comparesHeads())
+            .isPresent();
+    return hole.head() == shot.head() || !compared && hole.head() == Head.UNKNOWN;
+  }
+
   private static Optional<String> describe(Shot shot, Hole hole, Match match) {
+    if (!hole.zone().equals(shot.zone())) {
+      return Optional.of("wrong band" + at(shot.axis()));
+    }
     if (!match.headRight()) {
       return Optional.of(shot.head().label() + " read as " + hole.head().label() + at(shot.axis()));
     }

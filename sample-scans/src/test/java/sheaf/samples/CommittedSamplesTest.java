@@ -61,6 +61,20 @@ class CommittedSamplesTest {
   }
 
   @Test
+  void theJobEndsWithALineSheetAndAGroupSheet() {
+    CommittedSample line = ALL.get(4);
+    CommittedSample group = ALL.get(5);
+    assertThat(code(line).job()).isEqualTo(code(ALL.get(0)).job());
+    assertThat(code(group).job()).isEqualTo(code(ALL.get(0)).job());
+    assertThat(code(line).layout().kind()).isEqualTo(SheetKind.LINE);
+    assertThat(line.truth().shots())
+        .extracting(shot -> shot.zone().orElseThrow())
+        .containsExactly(1, 1, 2, 2, 3, 3, 4, 4, 5, 5);
+    assertThat(code(group).layout().kind()).isEqualTo(SheetKind.GROUP);
+    assertThat(group.truth().shots()).hasSize(5);
+  }
+
+  @Test
   void scansStateTheirResolutionAndPhotosDoNot() {
     assertThat(ALL).allMatch(sample -> sample.truth().statesDpi() == sample.truth().dpi() > 0);
   }

@@ -1,8 +1,10 @@
 package sheaf.scanner;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.TreeMap;
+import java.util.function.Predicate;
 import sheaf.core.reading.Head;
 import sheaf.core.reading.Hole;
 import sheaf.core.reading.Reason;
@@ -12,28 +14,42 @@ import sheaf.scanner.hole.ArrowsShot;
 /** Holds the arrows ticked as shot against the holes found. */
 final class ArrowCount {
 
-  private ArrowCount() {}
+  private final List<Hole> holes;
+  private final List<Reason> differences = new ArrayList<>();
+
+  private ArrowCount(List<Hole> holes) {
+    this.holes = holes;
+  }
 
   /** What does not agree. A count left blank checks nothing and is no doubt. */
   static List<Reason> against(List<Hole> holes, ArrowsShot shot) {
-    return List.of(Head.FIELD, Head.BROADHEAD).stream()
-        .flatMap(head -> compare(head, holes, shot.of(head)).stream())
-        .toList();
+    ArrowCount count = new ArrowCount(holes);
+    count.compare("field point", "", shot.field(), hole -> hole.head() == Head.FIELD);
+    count.compare("broadhead", "", shot.broadheads(), hole -> hole.head() == Head.BROADHEAD);
+    if (shot.field().isEmpty() && shot.broadheads().isEmpty()) {
+      count.compare("arrow", "", shot.all(), any -> true);
+    }
+    new TreeMap<>(shot.byZone()).forEach(count::compare);
+    return count.differences;
   }
 
-  private static Optional<Reason> compare(Head head, List<Hole> holes, OptionalInt shot) {
-    long found = holes.stream().filter(hole -> hole.head() == head).count();
-    return shot.isPresent() && shot.getAsInt() != found
-        ? Optional.of(differ(head, shot.getAsInt(), found))
-        : Optional.empty();
+  private void compare(int zone, int shot) {
+    Predicate<Hole> own = hole -> hole.zone().orElse(0) == zone;
+    compare("arrow", " at band " + zone, OptionalInt.of(shot), own);
   }
 
-  private static Reason differ(Head head, long shot, long found) {
-    String heads = head == Head.FIELD ? "field point" : "broadhead";
-    return Reason.of(
-        ReasonCode.ARROWS_AGAINST_HOLES,
-        "%d %s%s ticked as shot, but %d such hole%s found: count the holes on the sheet, and look at the ticks."
-            .formatted(
-                shot, heads, shot == 1 ? " is" : "s are", found, found == 1 ? " is" : "s are"));
+  private void compare(String arrow, String where, OptionalInt shot, Predicate<Hole> own) {
+    long found = holes.stream().filter(own).count();
+    if (shot.isPresent() && shot.getAsInt() != found) {
+      differences.add(
+          Reason.of(
+              ReasonCode.ARROWS_AGAINST_HOLES,
+              "%s ticked as shot%s, but %s found: count the holes on the sheet, and look at the ticks."
+                  .formatted(are(shot.getAsInt(), arrow), where, are(found, "such hole"))));
+    }
+  }
+
+  private static String are(long number, String noun) {
+    return number + " " + noun + (number == 1 ? " is" : "s are");
   }
 }

@@ -27,7 +27,8 @@ public final class SheetReader {
   }
 
   /**
-   * Reads every page of a file, in order; each is handed over as soon as it is read.
+   * Reads every page of a file on all processors; each is handed over as soon as it and those
+   * before it are read.
    *
    * <p>A file or page that cannot be read is an ordinary result: a refused page with its reason.
    *
@@ -35,22 +36,20 @@ public final class SheetReader {
    *     number from 1
    * @param file its content: JPEG, PNG, TIFF or PDF
    * @param proof whether to draw proof pictures
-   * @param pages takes each page
+   * @param pages takes each page, in order, on the thread that calls
    */
   public void read(String name, byte[] file, Proof proof, Consumer<ReadPage> pages) {
     try (PictureFile pictures = PictureFile.open(file)) {
       int count = pictures.pages();
-      for (int i = 0; i < count; i++) {
-        String source = count == 1 ? name : name + "#" + (i + 1);
-        pages.accept(page(source, pictures, i, proof));
-      }
+      PagesInOrder.read(
+          count, i -> page(count == 1 ? name : name + "#" + (i + 1), pictures, i, proof), pages);
     } catch (UnreadableException e) {
       pages.accept(refused(name, e));
     }
   }
 
   private static ReadPage page(String source, PictureFile pictures, int index, Proof proof) {
-    try (Picture picture = pictures.page(index);
+    try (Picture picture = decoded(pictures, index);
         SheetInPicture sheet = SheetInPicture.find(picture)) {
       SheetReading reading = SheetReading.of(source, sheet);
       return new ReadPage(
@@ -61,6 +60,13 @@ public final class SheetReader {
               : Optional.empty());
     } catch (UnreadableException e) {
       return refused(source, e);
+    }
+  }
+
+  /** A file is decoded by one thread at a time; the work that follows takes ten times as long. */
+  private static Picture decoded(PictureFile pictures, int index) throws UnreadableException {
+    synchronized (pictures) {
+      return pictures.page(index);
     }
   }
 

@@ -34,7 +34,7 @@ record SheetReading(PageReading page, List<SlitLine> slits) {
     HiddenPrint.doubt(sheet.flat(), sheet.layout()).ifPresent(reasons::add);
     curl(sheet).ifPresent(reasons::add);
     FieldReader boxes = FieldReader.measure(sheet.flat(), sheet.layout());
-    ArrowsShot shot = ArrowsShot.of(boxes.read(List.of()).readings());
+    ArrowsShot shot = ArrowsShot.of(boxes.read(List.of()).readings(), sheet.layout());
     HoleReader.Holes holes = HoleReader.read(sheet.flat(), sheet.layout(), shot);
     reasons.addAll(holes.doubts());
     FieldReader.Fields fields = boxes.read(holes.torn());
@@ -55,7 +55,9 @@ record SheetReading(PageReading page, List<SlitLine> slits) {
 
   private static Optional<Reason> curl(SheetInPicture sheet) {
     OptionalDouble off = sheet.offLines();
-    if (off.isPresent() && off.getAsDouble() <= FLAT_ENOUGH) {
+    // On a scanner's glass the marks lie as a flat sheet's do, or it is taken for a photo.
+    boolean onGlass = sheet.printScale().isPresent();
+    if (onGlass || off.isPresent() && off.getAsDouble() <= FLAT_ENOUGH) {
       return Optional.empty();
     }
     String message =

@@ -16,11 +16,6 @@ final class GridLayout {
           + "head wrench, blades covered. Flex carbon shafts before each shot and discard damaged "
           + "ones. Never dry fire. The bow maker's limits, range rules and local law come first.";
 
-  /** Side of a square in millimetres. */
-  private static final double INCH = 25.4;
-
-  private static final double TWO_CENTIMETRES = 20;
-
   /** Room for the numbers at the grid's left and foot, kept on all four sides. */
   private static final double NUMBERS = 5.5;
 
@@ -49,7 +44,7 @@ final class GridLayout {
     this.id = id;
     this.frame = new SheetFrame(MarkFamily.of(id.variant(), id.paper()));
     this.sightIn = id.variant() == Variant.SIGHT_GRID;
-    this.square = id.units() == UnitSystem.INCHES ? INCH : TWO_CENTIMETRES;
+    this.square = id.units().gridSquareMm();
   }
 
   static Layout of(LayoutId id) {

@@ -1,7 +1,9 @@
 package sheaf.core.layout;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import sheaf.core.page.MmPoint;
 import sheaf.core.page.MmRect;
 
 /**
@@ -44,6 +46,11 @@ public record Layout(
   /** The whole page. */
   public MmRect page() {
     return new MmRect(0, 0, id.paper().width(), id.paper().height());
+  }
+
+  /** The zone that a place lies in or, outside all of them, is nearest to; empty without zones. */
+  public Optional<Zone> zoneAt(MmPoint place) {
+    return zones.stream().min(Comparator.comparingDouble(zone -> zone.rect().distanceTo(place)));
   }
 
   /** A field by its key; throws when the sheet has none of that name. */

@@ -37,6 +37,11 @@ public enum SheetKind {
     return this == BENCH_CARD || this == RETURN_CARD;
   }
 
+  /** Whether holes of field points and of broadheads are told from each other on it. */
+  public boolean comparesHeads() {
+    return this == PAIR;
+  }
+
   /** The name in commands and JSON, such as {@code bench-card}. */
   public String label() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');

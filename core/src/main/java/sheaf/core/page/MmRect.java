@@ -48,6 +48,13 @@ public record MmRect(double x, double y, double width, double height) {
     return p.x() >= x && p.x() <= right() && p.y() >= y && p.y() <= bottom();
   }
 
+  /** How far a place lies outside, in millimetres; 0 inside and on the edge. */
+  public double distanceTo(MmPoint p) {
+    double across = Math.max(0, Math.max(x - p.x(), p.x() - right()));
+    double down = Math.max(0, Math.max(y - p.y(), p.y() - bottom()));
+    return Math.hypot(across, down);
+  }
+
   /** Whether another rectangle lies wholly inside. */
   public boolean contains(MmRect other) {
     return other.x >= x && other.y >= y && other.right() <= right() && other.bottom() <= bottom();

@@ -1,5 +1,6 @@
 package sheaf.core.reading;
 
+import java.util.OptionalInt;
 import sheaf.core.layout.Aim;
 import sheaf.core.page.MmPoint;
 
@@ -9,10 +10,12 @@ import sheaf.core.page.MmPoint;
  * @param axis where the shaft's axis went through, on the page as designed
  * @param axisError radius in millimetres within which the true axis lies 19 times in 20
  * @param diameter of the shaft in millimetres, as estimated over the sheet
- * @param head what the hole's shape, or failing that its dot, says of the head
+ * @param head what the hole's shape, or failing that its dot, says of the head; where heads are not
+ *     compared, what the sheet says
  * @param blades number of slits: 0 for a field point, 2 to 4 for a broadhead
  * @param cut cutting diameter in millimetres: twice the longest slit from the axis; 0 without slits
  * @param aim the dot it belongs to
+ * @param zone number of the zone that it was shot at; empty on a sheet without zones
  * @param confidence 0 to 1 that this is a hole, with this head
  */
 public record Hole(
@@ -23,4 +26,19 @@ public record Hole(
     int blades,
     double cut,
     Aim aim,
-    double confidence) {}
+    OptionalInt zone,
+    double confidence) {
+
+  /** A hole on a sheet without zones. */
+  public Hole(
+      MmPoint axis,
+      double axisError,
+      double diameter,
+      Head head,
+      int blades,
+      double cut,
+      Aim aim,
+      double confidence) {
+    this(axis, axisError, diameter, head, blades, cut, aim, OptionalInt.empty(), confidence);
+  }
+}

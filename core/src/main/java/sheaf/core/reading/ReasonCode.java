@@ -47,7 +47,7 @@ public enum ReasonCode {
   SCALE_UNEVEN(ReadingState.CHECK),
   /** The number of holes differs from the arrows ticked as shot. */
   ARROWS_AGAINST_HOLES(ReadingState.CHECK),
-  /** A hole's shape says another head than its dot. */
+  /** A hole's shape says another head than its dot, or than what is ticked. */
   HEAD_AGAINST_DOT(ReadingState.CHECK),
   /** A hole's shape does not tell the head. */
   HEAD_UNSURE(ReadingState.CHECK),
@@ -55,7 +55,7 @@ public enum ReasonCode {
   HOLE_UNSURE(ReadingState.CHECK),
   /** A hole's centre is too uncertain. */
   CENTRE_UNSURE(ReadingState.CHECK),
-  /** A hole is about as far from one dot as from the other. */
+  /** A hole is about as far from one dot as from the other, or near the border of a band. */
   AIM_UNSURE(ReadingState.CHECK),
   /** A tick is neither clearly there nor clearly not. */
   TICK_UNSURE(ReadingState.CHECK),

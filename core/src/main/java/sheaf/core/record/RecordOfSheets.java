@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import sheaf.core.group.Group;
+import sheaf.core.group.LineShot;
 import sheaf.core.group.Offset;
 import sheaf.core.layout.Field;
 import sheaf.core.layout.Layout;
@@ -21,7 +22,9 @@ import sheaf.core.reading.FieldReading;
 import sheaf.core.reading.FieldReading.State;
 import sheaf.core.reading.PageReading;
 import sheaf.core.record.Inspected.Finding;
+import sheaf.core.result.GroupResult;
 import sheaf.core.result.JobSummary;
+import sheaf.core.result.LineResult;
 import sheaf.core.result.PairResult;
 
 /**
@@ -58,8 +61,9 @@ public final class RecordOfSheets {
             measures(fields),
             changes(job),
             List.of(),
-            List.of(),
+            line(job),
             job.pairs().stream().map(RecordOfSheets::rounded).toList(),
+            job.groups().stream().map(RecordOfSheets::rounded).toList(),
             List.of());
     return new BowRecord(new Bow(Optional.empty(), traits(fields)), List.of(visit));
   }
@@ -212,6 +216,18 @@ public final class RecordOfSheets {
     return Optional.of(new Taken(answer.text(), answer.value(), unit, how));
   }
 
+  /** The last line sheet that tells a drift shows how the bow was left. */
+  private static List<LineShot> line(JobSummary job) {
+    return job.lines().stream()
+        .filter(line -> line.drift().isPresent())
+        .reduce((earlier, later) -> later)
+        .map(LineResult::shots)
+        .orElse(List.of())
+        .stream()
+        .map(shot -> new LineShot(shot.distance(), hundredth(shot.rightMm())))
+        .toList();
+  }
+
   /** A hole's centre is not known better than to 0.1 mm, so 0.01 mm loses nothing. */
   private static PairResult rounded(PairResult pair) {
     Optional<Group> field = pair.field().map(RecordOfSheets::rounded);
@@ -224,6 +240,16 @@ public final class RecordOfSheets {
         broadhead,
         hundredth(pair.shaftDiameter()),
         field.flatMap(f -> broadhead.map(b -> Offset.between(f, b))));
+  }
+
+  private static GroupResult rounded(GroupResult group) {
+    return new GroupResult(
+        group.sheet(),
+        group.state(),
+        group.distance(),
+        group.head(),
+        group.shots().map(RecordOfSheets::rounded),
+        hundredth(group.shaftDiameter()));
   }
 
   private static Group rounded(Group group) {

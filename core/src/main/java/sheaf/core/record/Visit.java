@@ -2,10 +2,15 @@ package sheaf.core.record;
 
 import java.time.LocalDate;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import sheaf.core.group.LineShot;
 import sheaf.core.job.JobId;
+import sheaf.core.layout.SheetKind;
 import sheaf.core.reading.ReadingState;
+import sheaf.core.result.GroupResult;
 import sheaf.core.result.PairResult;
 
 /**
@@ -20,8 +25,9 @@ import sheaf.core.result.PairResult;
  * @param measures as found and as left, in the order of the bench card, blank ones too
  * @param changes made between sheets, in order
  * @param tears in the order in which they were shot
- * @param line shots at the line sheet, in any order
+ * @param line shots at the last line sheet that tells a drift, in any order; told to 0.01 mm
  * @param pairs results of the pair sheets, by number; their shots are told to 0.01 mm
+ * @param groups results of the group sheets and sight-in sheets, alike
  * @param notes in order, each of 1 to {@value BowRecord#LONGEST_NOTE} characters
  */
 public record Visit(
@@ -36,6 +42,7 @@ public record Visit(
     List<Tear> tears,
     List<LineShot> line,
     List<PairResult> pairs,
+    List<GroupResult> groups,
     List<String> notes) {
 
   /** Tidies the texts and copies the lists; throws when a text is too long. */
@@ -49,6 +56,7 @@ public record Visit(
     tears = List.copyOf(tears);
     line = List.copyOf(line);
     pairs = List.copyOf(pairs);
+    groups = List.copyOf(groups);
     notes = notes.stream().map(BowRecord::note).toList();
   }
 
@@ -71,6 +79,16 @@ public record Visit(
                 pairs.stream()
                     .filter(pair -> pair.field().isPresent() || pair.broadhead().isPresent())
                     .max(byNumber));
+  }
+
+  /** The last group sheet, and the last sight-in sheet, at which anything was shot. */
+  public List<GroupResult> groupsAsLeft() {
+    Map<SheetKind, GroupResult> last = new EnumMap<>(SheetKind.class);
+    groups.stream()
+        .filter(group -> group.shots().isPresent())
+        .sorted(Comparator.comparingInt(group -> group.sheet().number()))
+        .forEach(group -> last.put(group.sheet().layout().kind(), group));
+    return List.copyOf(last.values());
   }
 
   /** The numbers of the sheets that a person must still look at. */

@@ -49,6 +49,19 @@ public record JobSummary(JobId job, List<PageReading> sheets) {
     return sheets.stream().filter(page -> is(page, SheetKind.PAIR)).map(PairResult::of).toList();
   }
 
+  /** The results of the line sheets, in the order of their numbers. */
+  public List<LineResult> lines() {
+    return sheets.stream().filter(page -> is(page, SheetKind.LINE)).map(LineResult::of).toList();
+  }
+
+  /** The results of the group sheets and sight-in sheets, in the order of their numbers. */
+  public List<GroupResult> groups() {
+    return sheets.stream()
+        .filter(page -> is(page, SheetKind.GROUP) || is(page, SheetKind.SIGHT_IN))
+        .map(GroupResult::of)
+        .toList();
+  }
+
   /** The last pair sheet on which both heads were shot: how the bow was left. */
   public Optional<PairResult> asLeft() {
     return pairs().stream()

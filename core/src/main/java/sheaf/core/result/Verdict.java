@@ -65,6 +65,12 @@ public final class Verdict {
    * @param shift in true millimetres, x right, y down
    */
   public static String direction(MmVector shift, UnitSystem units) {
+    String away = away(shift, units);
+    return away.isEmpty() ? "where the field points hit" : away + " of the field points";
+  }
+
+  /** How far a place is off, {@code 1 3/8 in right and 5/8 in low}; empty when hardly at all. */
+  static String away(MmVector shift, UnitSystem units) {
     List<String> parts = new ArrayList<>();
     if (Math.abs(shift.dx()) >= NOTHING) {
       parts.add(length(Math.abs(shift.dx()), units) + (shift.dx() > 0 ? " right" : " left"));
@@ -72,9 +78,7 @@ public final class Verdict {
     if (Math.abs(shift.dy()) >= NOTHING) {
       parts.add(length(Math.abs(shift.dy()), units) + (shift.dy() > 0 ? " low" : " high"));
     }
-    return parts.isEmpty()
-        ? "where the field points hit"
-        : String.join(" and ", parts) + " of the field points";
+    return String.join(" and ", parts);
   }
 
   /** A length for people: to the nearest sixteenth of an inch, or to the millimetre. */

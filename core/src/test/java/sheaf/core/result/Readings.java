@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.SplittableRandom;
 import sheaf.core.job.JobId;
 import sheaf.core.job.SheetCode;
@@ -49,6 +50,18 @@ final class Readings {
     return new Readings(PAIR, number);
   }
 
+  static Readings line(int number, Variant variant, UnitSystem units) {
+    return new Readings(new LayoutId(variant, Paper.LETTER, units, 1), number);
+  }
+
+  static Readings group(int number, UnitSystem units) {
+    return new Readings(new LayoutId(Variant.GROUP_GRID, Paper.LETTER, units, 1), number);
+  }
+
+  static Readings sightIn(int number, UnitSystem units) {
+    return new Readings(new LayoutId(Variant.SIGHT_GRID, Paper.LETTER, units, 1), number);
+  }
+
   static Readings card(int number) {
     return new Readings(CARD, number);
   }
@@ -70,10 +83,30 @@ final class Readings {
     return this;
   }
 
+  /** A hole so far from the spot of a band. */
+  Readings shotAtBand(int band, double dx, double dy) {
+    AimDot dot = Layouts.find(layout).orElseThrow().dots().get(band - 1);
+    MmPoint axis = dot.centre().plus(new MmVector(dx, dy));
+    holes.add(new Hole(axis, 0.3, 6, Head.FIELD, 0, 0, Aim.FIELD, OptionalInt.of(band), 0.99));
+    return this;
+  }
+
+  /** A hole so far from the spot of a grid. */
+  Readings shotAtGrid(double dx, double dy) {
+    AimDot dot = Layouts.find(layout).orElseThrow().dots().get(0);
+    MmPoint axis = dot.centre().plus(new MmVector(dx, dy));
+    holes.add(new Hole(axis, 0.3, 6, Head.UNKNOWN, 0, 0, Aim.SHARED, 0.99));
+    return this;
+  }
+
   Readings at(double distance, Unit unit) {
+    return number("distance", distance, unit);
+  }
+
+  Readings number(String key, double distance, Unit unit) {
     fields.add(
         new FieldReading(
-            "distance",
+            key,
             FieldReading.State.READ,
             String.valueOf(distance),
             OptionalDouble.of(distance),

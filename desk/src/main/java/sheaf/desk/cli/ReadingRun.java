@@ -1,7 +1,10 @@
 package sheaf.desk.cli;
 
 import java.nio.file.Path;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
+import java.util.Iterator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -12,6 +15,7 @@ import sheaf.core.reading.PageReading;
 import sheaf.core.reading.ReadingState;
 import sheaf.core.result.JobSummary;
 import sheaf.desk.file.InputFile;
+import sheaf.desk.intake.Begun;
 import sheaf.desk.intake.Intake;
 import sheaf.desk.json.PageJson;
 import sheaf.desk.outcome.ExitStatus;
@@ -29,6 +33,9 @@ final class ReadingRun {
     /** A line of JSON for each page as it is read. */
     FOR_PROGRAMS
   }
+
+  /** Files that are read while one is filed: enough to keep every processor busy. */
+  private static final int AHEAD = Runtime.getRuntime().availableProcessors() + 1;
 
   private final Console console;
   private final Intake intake;
@@ -54,13 +61,21 @@ final class ReadingRun {
    * @return how it ended
    */
   ExitStatus run(String home) {
+    Iterator<Path> coming = files.iterator();
+    Deque<Begun> begun = new ArrayDeque<>();
     try {
-      for (Path file : files) {
+      while (coming.hasNext() || !begun.isEmpty()) {
         progress.show(done, pages.size());
-        content(file).ifPresent(bytes -> intake.take(file, bytes, this::add));
-        done++;
+        while (coming.hasNext() && begun.size() < AHEAD) {
+          begin(coming.next()).ifPresent(begun::add);
+        }
+        if (!begun.isEmpty()) {
+          intake.take(begun.remove(), this::add);
+          done++;
+        }
       }
     } finally {
+      begun.forEach(Begun::abandon);
       // What was read before something stopped the rest is still told.
       progress.clear();
       if (telling == Telling.FOR_PEOPLE) {
@@ -74,14 +89,15 @@ final class ReadingRun {
     return status;
   }
 
-  /** The file's content; empty, and said so, when it cannot be had: the others are still read. */
-  private Optional<byte[]> content(Path file) {
+  /** Begins a file; empty, and said so, when it cannot be had: the others are still read. */
+  private Optional<Begun> begin(Path file) {
     try {
-      return Optional.of(InputFile.content(file));
+      return Optional.of(intake.begin(file, InputFile.content(file)));
     } catch (Trouble e) {
       progress.clear();
       console.say("sheaf: " + e.getMessage());
       status = status.or(e.status());
+      done++;
       return Optional.empty();
     }
   }

@@ -23,7 +23,7 @@ import sheaf.desk.store.ImportedRecord;
       "",
       "Examples:",
       "  sheaf show 7G4KQ-2M8XE-0",
-      "      its sheets, the bench card, and what the pair sheets came to",
+      "      its sheets, the bench card, and what the sheets shot at came to",
       "  sheaf show 7g4kq2m8xe0 --json",
       "      the same for programs, as one JSON object"
     })

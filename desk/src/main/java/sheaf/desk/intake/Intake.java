@@ -8,7 +8,6 @@ import java.util.function.Consumer;
 import sheaf.core.reading.PageReading;
 import sheaf.desk.store.Store;
 import sheaf.desk.store.Store.Filing;
-import sheaf.scanner.ReadPage;
 import sheaf.scanner.SheetReader.Proof;
 
 /**
@@ -21,6 +20,11 @@ import sheaf.scanner.SheetReader.Proof;
  */
 public record Intake(PageSource source, String version, Store store, Optional<ProofFolder> proofs) {
 
+  /** Begins to read a file; several may be read at a time. */
+  public Begun begin(Path file, byte[] content) {
+    return new Begun(file, content, source, proofs.isPresent() ? Proof.DRAW : Proof.SKIP);
+  }
+
   /**
    * Reads a file, hands over each page as it is read, and keeps the file with all its readings.
    *
@@ -30,15 +34,19 @@ public record Intake(PageSource source, String version, Store store, Optional<Pr
    * @return what became of the file in the store
    */
   public Filing take(Path file, byte[] content, Consumer<PageReading> each) {
+    return take(begin(file, content), each);
+  }
+
+  /** The same for a file that was begun before. */
+  public Filing take(Begun begun, Consumer<PageReading> each) {
     List<PageReading> pages = new ArrayList<>();
-    Consumer<ReadPage> taken =
+    begun.pages(
         page -> {
           pages.add(page.reading());
           page.proof()
               .ifPresent(jpeg -> proofs.ifPresent(to -> to.write(page.reading().source(), jpeg)));
           each.accept(page.reading());
-        };
-    source.read(file.toString(), content, proofs.isPresent() ? Proof.DRAW : Proof.SKIP, taken);
-    return store.file(file.getFileName().toString(), content, pages, version);
+        });
+    return store.file(begun.file().getFileName().toString(), begun.content(), pages, version);
   }
 }

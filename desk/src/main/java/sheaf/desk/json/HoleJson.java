@@ -2,6 +2,7 @@ package sheaf.desk.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.OptionalInt;
 import sheaf.core.layout.Aim;
 import sheaf.core.reading.Head;
 import sheaf.core.reading.Hole;
@@ -17,6 +18,7 @@ final class HoleJson {
         .put("blades", hole.blades())
         .put("cut", Round.hundredth(hole.cut()))
         .put("aim", hole.aim().label())
+        .put("zone", hole.zone().isPresent() ? hole.zone().getAsInt() : null)
         .put("confidence", Round.thousandth(hole.confidence()))
         .put("axisError", Round.hundredth(hole.axisError()))
         .put("diameter", Round.hundredth(hole.diameter()));
@@ -31,6 +33,13 @@ final class HoleJson {
         (int) Tree.number(tree, "blades"),
         Tree.number(tree, "cut"),
         Tree.labelled(Aim.values(), Aim::label, tree, "aim"),
+        zone(tree),
         Tree.number(tree, "confidence"));
+  }
+
+  /** Readings that were filed before sheets with zones were told have none. */
+  private static OptionalInt zone(JsonNode tree) {
+    return Tree.optional(tree, "zone", node -> OptionalInt.of(node.intValue()))
+        .orElse(OptionalInt.empty());
   }
 }

@@ -35,6 +35,9 @@ import sheaf.core.result.Verdict;
  *            an offset is broadheads minus field points: {x, y, length, inches {x, y, length},
  *            minutes of angle or null, region {semiMajor, semiMinor, degrees from +x toward +y} or
  *            null: where the true offset is with 95 % confidence}
+ * lines      list, by sheet number, of the line sheets among the sheets: see {@link LineJson}
+ * groups     list, by sheet number, of the group sheets and sight-in sheets among them: see {@link
+ *            GroupJson}
  * sheets     list of pages as in {@link PageJson}: the reading of each sheet that counts
  * record     the record as in {@link RecordJson}: what a finished card tells; it comes from the
  *            sheets, or from a card that was imported after they were read
@@ -62,6 +65,8 @@ public final class JobJson {
     tree.put("asLeft", asLeft(visit).map(pair -> pair.sheet().number()).orElse(null));
     ArrayNode pairs = tree.putArray("pairs");
     visit.pairs().forEach(pair -> pairs.add(tree(pair)));
+    RecordJson.put(tree, "lines", job.lines(), LineJson::tree);
+    RecordJson.put(tree, "groups", job.groups(), GroupJson::tree);
     ArrayNode sheets = tree.putArray("sheets");
     for (PageReading sheet : job.sheets()) {
       sheets.add(PageJson.tree(sheet));
@@ -87,7 +92,7 @@ public final class JobJson {
     return tree;
   }
 
-  private static ObjectNode tree(Distance distance) {
+  static ObjectNode tree(Distance distance) {
     return Tree.object()
         .put("value", Round.value(distance.value()))
         .put("unit", distance.unit().symbol());
@@ -126,7 +131,7 @@ public final class JobJson {
         .put("degrees", Round.hundredth(Math.toDegrees(region.angle())));
   }
 
-  private static double inches(double mm) {
+  static double inches(double mm) {
     return Round.thousandth(Unit.MILLIMETRE.convert(mm, Unit.INCH));
   }
 

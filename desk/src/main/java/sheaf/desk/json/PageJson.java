@@ -22,7 +22,8 @@ import sheaf.core.reading.ReasonCode;
  * printScale     number or null: true size over designed size, both directions taken together
  * printScaleXY   {x, y} or null: the same across and down
  * holes          list of {x, y, head (field, broadhead, unknown), blades, cut, aim (field,
- *                broadhead, shared), confidence, axisError, diameter}
+ *                broadhead, shared), zone (number of the band, or null), confidence, axisError,
+ *                diameter}
  * tears          list, empty: no sheet that is printed now asks for tears
  * fields         object: key to {text, value, unit, confidence, state (read, check, blank)};
  *                text, value and unit are null where there is none

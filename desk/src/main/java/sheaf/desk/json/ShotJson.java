@@ -6,14 +6,16 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Optional;
 import sheaf.core.group.Group;
+import sheaf.core.group.LineShot;
 import sheaf.core.group.Offset;
 import sheaf.core.measure.Distance;
 import sheaf.core.measure.Unit;
 import sheaf.core.page.MmPoint;
 import sheaf.core.page.MmVector;
+import sheaf.core.reading.Head;
 import sheaf.core.reading.ReadingState;
-import sheaf.core.record.LineShot;
 import sheaf.core.record.Tear;
+import sheaf.core.result.GroupResult;
 import sheaf.core.result.PairResult;
 
 /** What a record tells of sheets that were shot at: the shots, from which all else follows. */
@@ -66,6 +68,25 @@ final class ShotJson {
         broadhead,
         Tree.number(tree, "shaftDiameterMm"),
         field.flatMap(f -> broadhead.map(b -> Offset.between(f, b))));
+  }
+
+  static ObjectNode tree(GroupResult group) {
+    ObjectNode tree =
+        Tree.object().put("sheet", group.sheet().text()).put("state", group.state().label());
+    tree.set("distance", group.distance().map(ShotJson::tree).orElse(null));
+    tree.put("head", group.head().label());
+    put(tree, "shots", group.shots());
+    return tree.put("shaftDiameterMm", group.shaftDiameter());
+  }
+
+  static GroupResult groupResult(JsonNode tree) {
+    return new GroupResult(
+        VisitJson.code(tree, "sheet"),
+        Tree.labelled(ReadingState.values(), ReadingState::label, tree, "state"),
+        Tree.optional(tree, "distance", ShotJson::distance),
+        Tree.labelled(Head.values(), Head::label, tree, "head"),
+        group(tree, "shots"),
+        Tree.number(tree, "shaftDiameterMm"));
   }
 
   private static ObjectNode tree(Distance distance) {

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import sheaf.core.job.JobId;
 import sheaf.core.job.SheetCode;
@@ -16,6 +17,7 @@ import sheaf.core.record.Measure;
 import sheaf.core.record.SheetRead;
 import sheaf.core.record.Taken;
 import sheaf.core.record.Visit;
+import sheaf.core.result.GroupResult;
 
 /** One visit of a record. */
 final class VisitJson {
@@ -36,6 +38,7 @@ final class VisitJson {
     RecordJson.put(tree, "tears", visit.tears(), ShotJson::tree);
     RecordJson.put(tree, "line", visit.line(), ShotJson::tree);
     RecordJson.put(tree, "pairs", visit.pairs(), ShotJson::tree);
+    RecordJson.put(tree, "groups", visit.groups(), ShotJson::tree);
     ArrayNode notes = tree.putArray("notes");
     visit.notes().forEach(notes::add);
     return tree;
@@ -54,7 +57,13 @@ final class VisitJson {
         Tree.list(tree, "tears", ShotJson::tear),
         Tree.list(tree, "line", ShotJson::line),
         Tree.list(tree, "pairs", ShotJson::pair),
+        groups(tree),
         Tree.list(tree, "notes", JsonNode::asText));
+  }
+
+  /** Records of before groups were told have no such key. */
+  private static List<GroupResult> groups(JsonNode tree) {
+    return tree.has("groups") ? Tree.list(tree, "groups", ShotJson::groupResult) : List.of();
   }
 
   private static JobId job(String text) {

@@ -2,7 +2,6 @@ package sheaf.desk.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import sheaf.core.layout.SheetKind;
 import sheaf.core.reading.FieldReading;
 import sheaf.core.reading.Head;
 import sheaf.core.reading.PageReading;
@@ -22,15 +21,22 @@ final class Found {
     if (page.sheet().isEmpty() || page.state() == ReadingState.REFUSED) {
       return "";
     }
-    return page.sheet().get().layout().kind() == SheetKind.PAIR ? holes(page, room) : fields(page);
+    return switch (page.sheet().get().layout().kind()) {
+      case PAIR -> at(heads(page), page, room);
+      case LINE, GROUP, SIGHT_IN -> at(Text.count(page.holes().size(), "hole"), page, room);
+      default -> fields(page);
+    };
   }
 
-  private static String holes(PageReading page, int room) {
+  private static String heads(PageReading page) {
     List<String> heads = new ArrayList<>();
     count(page, Head.FIELD, "field", heads);
     count(page, Head.BROADHEAD, "broadhead", heads);
     count(page, Head.UNKNOWN, "unsure", heads);
-    String holes = heads.isEmpty() ? "no holes" : String.join(" + ", heads);
+    return heads.isEmpty() ? "no holes" : String.join(" + ", heads);
+  }
+
+  private static String at(String holes, PageReading page, int room) {
     String at = page.field("distance").filter(f -> f.value().isPresent()).map(Found::at).orElse("");
     return holes.length() + at.length() <= room ? holes + at : holes;
   }

@@ -1,6 +1,5 @@
 package sheaf.desk.report;
 
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import sheaf.core.group.Group;
@@ -17,7 +16,8 @@ public final class JobReport {
   private JobReport() {}
 
   /**
-   * The report: cautions first, then a paragraph for each pair sheet, then what to do next.
+   * The report: cautions first, then a paragraph for each sheet that was shot at, then what to do
+   * next.
    *
    * @param job with at least one sheet
    * @param home options that the next command needs to find the job, such as {@code --home x}; or
@@ -34,9 +34,10 @@ public final class JobReport {
               "DO NOT SHOOT this bow. Not sound: " + String.join(", ", job.notSound()) + ".",
               width));
     }
-    List<PairResult> pairs = job.pairs();
-    pairs.forEach(pair -> text.append(pair(pair, width)));
-    if (pairs.isEmpty()) {
+    job.pairs().forEach(pair -> text.append(pair(pair, width)));
+    job.lines().forEach(line -> text.append(TargetText.of(line, width)));
+    job.groups().forEach(group -> text.append(TargetText.of(group, width)));
+    if (job.pairs().isEmpty()) {
       text.append(Text.hanging("  ", "No pair sheet has been read yet.", width));
     }
     text.append(next(job, home, width));

@@ -8,6 +8,7 @@ import sheaf.core.record.Inspected;
 import sheaf.core.record.Measure;
 import sheaf.core.record.Taken;
 import sheaf.core.record.Visit;
+import sheaf.core.result.LineVerdict;
 import sheaf.core.result.Verdict;
 
 /** A record as plain text: what is known of a job whose papers are not at hand. */
@@ -33,6 +34,10 @@ public final class RecordText {
     }
     text.append("Set-up as left\n").append(measures(visit));
     visit.pairAsLeft().ifPresent(pair -> text.append(Text.hanging("  ", Verdict.of(pair), width)));
+    if (!visit.line().isEmpty()) {
+      text.append(Text.hanging("  ", LineVerdict.of(visit.line()), width));
+    }
+    visit.groupsAsLeft().forEach(group -> text.append(TargetText.of(group, width)));
     visit.notes().forEach(note -> text.append(Text.hanging("  - ", note, width)));
     String counts =
         "%s, %s, %s, %s."

@@ -46,6 +46,34 @@ class JobJsonTest {
     assertThat(job.get("sheets")).hasSize(1);
   }
 
+  @Test
+  void lineSheetTellsItsDrift() throws Exception {
+    JsonNode line = json(Pages.line(Pages.JOB, 3, -3, -5, -10, -15, -20)).get("lines").get(0);
+
+    assertThat(line.get("number").intValue()).isEqualTo(3);
+    assertThat(line.get("bands").get(4).get("distance").get("value").doubleValue()).isEqualTo(20);
+    assertThat(line.get("bands").get(4).get("shots").get(0).get("x").doubleValue()).isEqualTo(-20);
+    // By hand: 1 mm left for each yard.
+    JsonNode drift = line.get("drift");
+    assertThat(drift.get("mmPerMetre").get("value").doubleValue()).isEqualTo(-1.094, within(0.002));
+    assertThat(drift.get("claim").textValue()).isEqualTo("shown");
+    assertThat(drift.get("offsetClaim").textValue()).isEqualTo("not_shown");
+    assertThat(line.get("practice").textValue()).contains("move the rest");
+  }
+
+  @Test
+  void sightInSheetTellsHowFarToMoveTheSight() throws Exception {
+    JsonNode group = json(Pages.sightIn(Pages.JOB, 4, 50.8, 0)).get("groups").get(0);
+
+    assertThat(group.get("kind").textValue()).isEqualTo("sight-in");
+    assertThat(group.get("shots").intValue()).isEqualTo(3);
+    assertThat(group.get("centre").get("x").get("value").doubleValue()).isEqualTo(50.8);
+    assertThat(group.get("sight").get("rightSquares").doubleValue()).isEqualTo(2);
+    assertThat(group.get("sight").get("rightClaim").textValue()).isEqualTo("shown");
+    assertThat(group.get("flyer").isNull()).isTrue();
+    assertThat(group.get("sentences")).hasSize(4);
+  }
+
   private static JsonNode json(PageReading... pages) throws Exception {
     JobSummary job = JobSummary.of(Pages.JOB, List.of(pages));
     return new ObjectMapper().readTree(JobJson.line(job, RecordOfSheets.of(job, Optional.empty())));

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import sheaf.core.layout.Aim;
@@ -50,11 +51,19 @@ class PageJsonTest {
   void holeIsToldInHundredthsOfAMillimetre() throws Exception {
     Hole hole =
         new Hole(
-            new MmPoint(104.1999, 88.104), 0.2512, 6.498, Head.BROADHEAD, 3, 31.5, Aim.FIELD, 0.98);
+            new MmPoint(104.1999, 88.104),
+            0.2512,
+            6.498,
+            Head.BROADHEAD,
+            3,
+            31.5,
+            Aim.FIELD,
+            OptionalInt.of(4),
+            0.98);
     assertThat(json(with(hole, Optional.empty())).get("holes").get(0))
         .hasToString(
             "{\"x\":104.2,\"y\":88.1,\"head\":\"broadhead\",\"blades\":3,\"cut\":31.5,"
-                + "\"aim\":\"field\",\"confidence\":0.98,\"axisError\":0.25,\"diameter\":6.5}");
+                + "\"aim\":\"field\",\"zone\":4,\"confidence\":0.98,\"axisError\":0.25,\"diameter\":6.5}");
   }
 
   @Test

@@ -40,6 +40,21 @@ class JobReportTest {
   }
 
   @Test
+  void lineSheetIsToldWithWhatItSpeaksOf() {
+    assertThat(report(Pages.line(Pages.JOB, 3, -3, -5, -10, -15, -20)))
+        .contains(
+            "  Sheet 3, line: 5 arrows at 5 bands\n    Impact drifts with distance, by 0.04 in")
+        .contains("Common practice, no published standard: move the rest");
+  }
+
+  @Test
+  void sightInSheetIsToldWithTheWayOfTheSight() {
+    assertThat(report(Pages.sightIn(Pages.JOB, 4, 50.8, -25.4)))
+        .contains("  Sheet 4, sight-in at 20 yd: 3 arrows\n")
+        .contains("    Move the sight right: 2.0 squares = 50.8 mm = 2.00 in = 9.5 MOA");
+  }
+
+  @Test
   void nextStepIsTheCard() {
     assertThat(report(Pages.pair(Pages.JOB, 1, 0, 0)))
         .endsWith("  Next: sheaf card 7G4KQ-2M8XE-0 -o 7G4KQ-2M8XE-0.pdf\n");

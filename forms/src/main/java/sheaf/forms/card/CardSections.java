@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import sheaf.core.record.BowRecord;
 import sheaf.core.record.Visit;
+import sheaf.core.result.GroupResult;
 import sheaf.core.result.PairResult;
 import sheaf.core.result.Verdict;
 import sheaf.forms.draw.Typeface;
@@ -105,6 +106,10 @@ record CardSections(
     }
     if (!visit.line().isEmpty()) {
       sections.add(List.of(TextBlock.heading("Line sheet"), new LineBlock(visit.line())));
+    }
+    for (GroupResult group : visit.groupsAsLeft()) {
+      String heading = group.isSightIn() ? "Sight-in sheet" : "Group sheet";
+      sections.add(List.of(TextBlock.heading(heading), new GroupBlock(group)));
     }
     return asFound ? besideEachOther(sections, TEARS_SHARE) : sections;
   }

@@ -123,6 +123,13 @@ final class CardWords {
     if (!pairs.isEmpty()) {
       parts.add((pairs.size() == 1 ? "pair sheet no. " : "pair sheets no. ") + list(pairs));
     }
+    for (SheetKind kind : List.of(SheetKind.LINE, SheetKind.GROUP, SheetKind.SIGHT_IN)) {
+      List<Integer> numbers = numbers(visit, kind);
+      if (!numbers.isEmpty()) {
+        String sheets = numbers.size() == 1 ? " sheet no. " : " sheets no. ";
+        parts.add(kind.label() + sheets + list(numbers));
+      }
+    }
     return "Sheets read: " + (parts.isEmpty() ? "none" : String.join("; ", parts)) + ".";
   }
 

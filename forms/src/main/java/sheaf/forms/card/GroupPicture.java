@@ -138,7 +138,8 @@ final class GroupPicture {
         .isPresent();
   }
 
-  private static MmRect around(List<MmPoint> places) {
+  /** The places with room around them. */
+  static MmRect around(List<MmPoint> places) {
     double left = places.stream().mapToDouble(MmPoint::x).min().orElseThrow();
     double right = places.stream().mapToDouble(MmPoint::x).max().orElseThrow();
     double top = places.stream().mapToDouble(MmPoint::y).min().orElseThrow();

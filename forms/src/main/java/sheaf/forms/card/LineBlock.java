@@ -3,17 +3,17 @@ package sheaf.forms.card;
 import java.awt.Color;
 import java.io.IOException;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import sheaf.core.group.Drift;
+import sheaf.core.group.LineShot;
 import sheaf.core.layout.Ink.Align;
 import sheaf.core.layout.Ink.Weight;
 import sheaf.core.layout.UnitSystem;
 import sheaf.core.measure.Distance;
-import sheaf.core.measure.Inches;
+import sheaf.core.measure.Unit;
 import sheaf.core.page.MmPoint;
 import sheaf.core.page.MmRect;
-import sheaf.core.record.LineFit;
-import sheaf.core.record.LineShot;
+import sheaf.core.result.LineVerdict;
 import sheaf.forms.draw.Part;
 import sheaf.forms.draw.Pen;
 import sheaf.forms.draw.TaggedPen;
@@ -41,7 +41,6 @@ record LineBlock(List<LineShot> shots) implements Block {
   /** Shots all on the line still get this much room to each side, in true millimetres. */
   private static final double LEAST_REACH = 10;
 
-  private static final double MM_PER_YARD = 914.4;
   private static final Color LINE_GREY = new Color(110, 110, 110);
 
   @Override
@@ -69,25 +68,11 @@ record LineBlock(List<LineShot> shots) implements Block {
   }
 
   private String words() {
-    Optional<LineFit> fit = LineFit.of(shots);
-    if (fit.isEmpty()) {
-      return "Shots from one distance only: no drift can be told.";
-    }
-    double perYard = fit.get().mmPerMetre() * MM_PER_YARD / 1000;
-    return CardWords.bound(
-        "Drift %s for each metre of distance (%s for each yard). At the bow the fit begins %s."
-            .formatted(
-                side(fit.get().mmPerMetre(), mm(fit.get().mmPerMetre())),
-                Inches.decimal(Math.abs(perYard)),
-                side(fit.get().mmAtZero(), mm(fit.get().mmAtZero()))));
+    return CardWords.bound(LineVerdict.of(shots));
   }
 
-  private static String mm(double mm) {
-    return String.format(Locale.ROOT, "%.1f mm", Math.abs(mm));
-  }
-
-  private static String side(double mm, String length) {
-    return length + (mm < 0 ? " left" : " right");
+  private UnitSystem units() {
+    return shots.get(0).distance().unit() == Unit.YARD ? UnitSystem.INCHES : UnitSystem.METRIC;
   }
 
   private double farthestMetres() {
@@ -110,7 +95,7 @@ record LineBlock(List<LineShot> shots) implements Block {
     pen.line(new MmPoint(zero.x(), plot.y()), new MmPoint(zero.x(), plot.bottom() - 6));
     pen.colour(Color.BLACK);
     distances(pen, all, zero.y(), perMetre);
-    Optional<LineFit> fit = LineFit.of(shots);
+    Optional<Drift> fit = Drift.of(shots);
     if (fit.isPresent()) {
       pen.within(plot, p -> fitted(p, fit.get(), zero, perMm, perMetre));
     }
@@ -122,10 +107,10 @@ record LineBlock(List<LineShot> shots) implements Block {
     }
     pen.width(0.3);
     pen.outline(plot);
-    ScaleBar.fit(UnitSystem.METRIC, perMm, plot.width()).draw(plot, pen);
+    ScaleBar.fit(units(), perMm, plot.width()).draw(plot, pen);
   }
 
-  private void fitted(Pen pen, LineFit fit, MmPoint zero, double perMm, double perMetre)
+  private void fitted(Pen pen, Drift fit, MmPoint zero, double perMm, double perMetre)
       throws IOException {
     double far = farthestMetres();
     pen.width(0.4);

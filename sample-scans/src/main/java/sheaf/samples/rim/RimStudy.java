@@ -104,7 +104,8 @@ public final class RimStudy {
         SheetInPicture sheet = SheetInPicture.find(picture)) {
       ArrowsShot shot =
           ArrowsShot.of(
-              FieldReader.measure(sheet.flat(), sheet.layout()).read(List.of()).readings());
+              FieldReader.measure(sheet.flat(), sheet.layout()).read(List.of()).readings(),
+              sheet.layout());
       RimSurvey survey = RimSurvey.of(sheet.flat(), sheet.layout(), shot, radius);
       List<SurveyedHole> holes = new ArrayList<>();
       for (RimSurvey.Place place : survey.places()) {

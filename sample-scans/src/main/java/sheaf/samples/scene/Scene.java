@@ -160,6 +160,7 @@ public record Scene(
         arrow.blades(),
         arrow.cut(),
         arrow.aim(),
+        arrow.zone(),
         arrow.axis().plus(toCentroid));
   }
 

@@ -2,6 +2,7 @@ package sheaf.samples.scene;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import sheaf.core.layout.Aim;
 import sheaf.core.layout.AimDot;
 import sheaf.core.layout.Layout;
@@ -18,10 +19,17 @@ import sheaf.core.reading.PrintScale;
  * @param blades of the head, 0 for a field point
  * @param cut cutting diameter in true millimetres, 0 for a field point
  * @param aim the dot it was shot at
+ * @param zone the number of the zone that it was shot at; empty on a sheet without zones
  * @param opening centroid of the hole's opening, on the page as designed; what a plain centroid
  *     gives
  */
-public record Shot(MmPoint axis, Head head, int blades, double cut, Aim aim, MmPoint opening) {
+public record Shot(
+    MmPoint axis, Head head, int blades, double cut, Aim aim, OptionalInt zone, MmPoint opening) {
+
+  /** At a sheet without zones. */
+  public Shot(MmPoint axis, Head head, int blades, double cut, Aim aim, MmPoint opening) {
+    this(axis, head, blades, cut, aim, OptionalInt.empty(), opening);
+  }
 
   /**
    * How much farther from their dot the broadheads landed than the field points, in true

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.TreeMap;
 import sheaf.core.layout.Aim;
 import sheaf.core.page.MmPoint;
@@ -49,6 +50,7 @@ public final class TruthFile {
     node.put("blades", shot.blades());
     node.put("cut", shot.cut());
     node.put("aim", shot.aim().label());
+    shot.zone().ifPresent(zone -> node.put("zone", zone));
     node.putObject("opening").put("x", shot.opening().x()).put("y", shot.opening().y());
   }
 
@@ -91,6 +93,7 @@ public final class TruthFile {
         node.required("blades").asInt(),
         node.required("cut").asDouble(),
         Aim.valueOf(constant(node.required("aim"))),
+        node.has("zone") ? OptionalInt.of(node.get("zone").asInt()) : OptionalInt.empty(),
         place(node.required("opening")));
   }
 

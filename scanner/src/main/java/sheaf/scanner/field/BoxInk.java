@@ -80,7 +80,7 @@ final class BoxInk {
   private static double paper(Mat grey, Rect around) {
     try (Mats mats = new Mats()) {
       Mat crop = mats.mat();
-      grey.submat(around).copyTo(crop);
+      mats.own(grey.submat(around)).copyTo(crop);
       byte[] pixels = new byte[(int) crop.total()];
       crop.get(0, 0, pixels);
       int[] histogram = new int[256];

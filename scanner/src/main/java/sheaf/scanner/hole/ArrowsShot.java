@@ -2,29 +2,73 @@ package sheaf.scanner.hole;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.TreeMap;
+import sheaf.core.layout.Layout;
+import sheaf.core.layout.Zone;
 import sheaf.core.reading.FieldReading;
 import sheaf.core.reading.Head;
 
 /**
- * How many arrows of each head are ticked as shot.
+ * What is ticked of the arrows that were shot at a sheet.
  *
- * @param field points; empty when left blank or unsure
+ * @param field arrows with field points, where a sheet compares heads; empty when left blank or
+ *     unsure
  * @param broadheads the same
+ * @param all of both heads; empty unless the sheet tells
+ * @param byZone the same for each zone whose arrows are ticked, by its number
+ * @param head on all of them, where a sheet asks for one; empty when left blank or unsure
  */
-public record ArrowsShot(OptionalInt field, OptionalInt broadheads) {
+public record ArrowsShot(
+    OptionalInt field,
+    OptionalInt broadheads,
+    OptionalInt all,
+    Map<Integer, Integer> byZone,
+    Optional<Head> head) {
 
-  /** Takes the counts from the fields read. */
-  public static ArrowsShot of(List<FieldReading> fields) {
-    return new ArrowsShot(count(fields, Head.FIELD), count(fields, Head.BROADHEAD));
+  private static final String ARROWS = "arrows_";
+
+  /** Copies the counts. */
+  public ArrowsShot {
+    byZone = Map.copyOf(byZone);
   }
 
-  private static OptionalInt count(List<FieldReading> fields, Head head) {
-    String key = "arrows_" + head.name().toLowerCase(Locale.ROOT);
+  /** Takes the counts from the fields read. */
+  public static ArrowsShot of(List<FieldReading> fields, Layout layout) {
+    OptionalInt field = count(fields, label(Head.FIELD));
+    OptionalInt broadheads = count(fields, label(Head.BROADHEAD));
+    Map<Integer, Integer> byZone = new TreeMap<>();
+    for (Zone zone : layout.zones()) {
+      count(fields, String.valueOf(zone.number()))
+          .ifPresent(arrows -> byZone.put(zone.number(), arrows));
+    }
+    OptionalInt all =
+        field.isPresent() && broadheads.isPresent()
+            ? OptionalInt.of(field.getAsInt() + broadheads.getAsInt())
+            : count(fields, "shot");
+    return new ArrowsShot(field, broadheads, all, byZone, head(fields));
+  }
+
+  private static OptionalInt count(List<FieldReading> fields, String of) {
     return fields.stream()
-        .filter(field -> field.key().equals(key) && field.value().isPresent())
+        .filter(field -> field.key().equals(ARROWS + of) && field.value().isPresent())
         .mapToInt(field -> (int) Math.round(field.value().getAsDouble()))
         .findFirst();
+  }
+
+  private static Optional<Head> head(List<FieldReading> fields) {
+    Optional<FieldReading> head =
+        fields.stream().filter(field -> field.key().equals("head")).findFirst();
+    if (head.filter(answer -> answer.says("field points")).isPresent()) {
+      return Optional.of(Head.FIELD);
+    }
+    return head.filter(answer -> answer.says("broadheads")).map(any -> Head.BROADHEAD);
+  }
+
+  private static String label(Head head) {
+    return head.name().toLowerCase(Locale.ROOT);
   }
 
   /** Of one head. */
@@ -32,10 +76,14 @@ public record ArrowsShot(OptionalInt field, OptionalInt broadheads) {
     return head == Head.FIELD ? field : broadheads;
   }
 
-  /** Of both heads; empty unless both are ticked. */
-  OptionalInt all() {
-    return field.isPresent() && broadheads.isPresent()
-        ? OptionalInt.of(field.getAsInt() + broadheads.getAsInt())
-        : OptionalInt.empty();
+  /** At one zone; empty when it was left blank or is unsure. */
+  OptionalInt at(Zone zone) {
+    Integer arrows = byZone.get(zone.number());
+    return arrows == null ? OptionalInt.empty() : OptionalInt.of(arrows);
+  }
+
+  /** How many of both heads there must be, where both are ticked. */
+  OptionalInt compared() {
+    return field.isPresent() && broadheads.isPresent() ? all : OptionalInt.empty();
   }
 }

@@ -1,7 +1,7 @@
 package sheaf.scanner.hole;
 
+import org.opencv.core.CvType;
 import org.opencv.core.Mat;
-import org.opencv.core.Rect;
 import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
 import sheaf.scanner.opencv.Mats;
@@ -20,57 +20,79 @@ final class Closeup {
 
   static final double DARK_FULL = 0.5;
 
-  private final int left;
-  private final int top;
-  private final int side;
-  private final int[][] rays;
-  private final boolean openings;
-  private final boolean printHidesOpenings;
-  private final float[] tone;
-  private final float[] open;
-  private final boolean[] hidden;
-  private final boolean[] covered;
+  /** From this on a place counts as open; below {@link #SURELY_PAPER} it is paper. */
+  private static final float OPEN = 0.5f;
 
-  private Closeup(int left, int top, int side, Surface surface, Seeds.Kind kind) {
-    this.left = left;
-    this.top = top;
-    this.side = side;
-    this.rays = RimProfile.rays(side);
+  private static final float SURELY_PAPER = 0.3f;
+
+  /** An opening has ended when so many pixels in a row are closed: fibres cross openings. */
+  private static final int ENDED = 3;
+
+  private final Square square;
+  private final int[][] rings;
+  private final boolean openings;
+  private final int[] tone;
+  private final long[] shading;
+  private final long[] opening;
+  private final boolean[] open;
+  private final boolean[] hidesOpening;
+
+  private Closeup(Square square, Surface surface, Seeds.Kind kind) {
+    this.square = square;
+    this.rings = RimProfile.rings(square.side());
     this.openings = kind != Seeds.Kind.FAINT;
-    this.printHidesOpenings = kind != Seeds.Kind.COLOURED;
-    this.tone = smooth(surface.darkness());
-    this.hidden = set(surface.hidden());
-    this.covered = set(surface.covered());
+    int pixels = square.pixels();
+    this.tone = new int[pixels];
+    this.shading = new long[pixels];
+    this.opening = new long[pixels];
+    this.open = new boolean[pixels];
+    boolean[] hidden = surface.hidden(square);
+    boolean[] covered = surface.covered(square);
     if (openings) {
-      boolean[] solid = set(surface.solid());
-      for (int i = 0; i < solid.length; i++) {
+      boolean[] solid = surface.solid(square);
+      for (int i = 0; i < pixels; i++) {
         hidden[i] |= solid[i];
         covered[i] |= solid[i];
       }
     }
-    this.open =
+    this.hidesOpening = kind == Seeds.Kind.DARK ? covered : new boolean[pixels];
+    float[] darkness = surface.darkness(square);
+    float[] shares =
         switch (kind) {
-          case COLOURED -> values(surface.backing().orElseThrow());
-          case DARK -> dark(values(surface.darkness()));
-          case FAINT -> new float[side * side];
+          case COLOURED -> surface.backing(square);
+          case DARK -> dark(darkness, covered);
+          case FAINT -> new float[pixels];
         };
+    count(smooth(darkness), shares, hidden);
+  }
+
+  private void count(float[] darkness, float[] shares, boolean[] hidden) {
+    for (int i = 0; i < darkness.length; i++) {
+      open[i] = shares[i] > OPEN;
+      if (!hidden[i] && shares[i] < SURELY_PAPER) {
+        tone[i] = Signs.tone(darkness[i]);
+        shading[i] = Signs.shading(darkness[i]);
+        opening[i] = Signs.opening(darkness[i], shares[i]);
+      } else {
+        tone[i] = Signs.NO_PAPER;
+        opening[i] = Signs.opening(shares[i]);
+      }
+    }
   }
 
   /** Cuts the square that reaches so many pixels from a place. */
   static Closeup of(Surface surface, Seeds.Kind kind, double x, double y, double reach) {
-    int half = (int) Math.ceil(reach) + 1;
-    return new Closeup(
-        (int) Math.round(x) - half, (int) Math.round(y) - half, 2 * half + 1, surface, kind);
+    return new Closeup(Square.around(x, y, reach), surface, kind);
   }
 
-  /** Steps from a centre's index to the places on each ray around it. */
-  int[][] rays() {
-    return rays;
+  /** Steps from a centre's index to the places at each distance from it. */
+  int[][] rings() {
+    return rings;
   }
 
   /** Where a pixel of the sheet lies in the square's values. */
   int index(int x, int y) {
-    return (y - top) * side + x - left;
+    return (y - square.top()) * square.side() + x - square.left();
   }
 
   /** Whether openings can be told from paper at all. */
@@ -78,85 +100,51 @@ final class Closeup {
     return openings;
   }
 
-  /** How much darker than paper, smoothed; 0 is paper. */
-  float tone(int index) {
-    return tone[index];
+  /** For each pixel, the paper's smoothed tone as in {@link Signs#tone}. */
+  int[] tone() {
+    return tone;
   }
 
-  /** How surely open, 0 to 1. */
-  float open(int index) {
-    return open[index];
+  /** For each pixel, what {@link Signs#shading} says of it. */
+  long[] shading() {
+    return shading;
   }
 
-  /** Whether print or writing hides the paper. */
-  boolean isHidden(int index) {
-    return hidden[index];
+  /** For each pixel, what {@link Signs#opening} says of it. */
+  long[] opening() {
+    return opening;
   }
 
-  /** Whether print hides even an opening. */
-  boolean hidesOpening(int index) {
-    return printHidesOpenings && covered[index];
-  }
-
-  private float[] smooth(Mat map) {
-    try (Mats mats = new Mats()) {
-      Mat smooth = mats.mat();
-      Imgproc.GaussianBlur(cut(map, mats), smooth, new Size(0, 0), SMOOTH);
-      return floats(smooth);
-    }
-  }
-
-  private float[] values(Mat map) {
-    try (Mats mats = new Mats()) {
-      return floats(cut(map, mats));
-    }
-  }
-
-  private float[] floats(Mat part) {
-    float[] values = new float[side * side];
-    part.get(0, 0, values);
-    return values;
-  }
-
-  private boolean[] set(Mat mask) {
-    try (Mats mats = new Mats()) {
-      byte[] bytes = new byte[side * side];
-      cut(mask, mats).get(0, 0, bytes);
-      boolean[] set = new boolean[bytes.length];
-      for (int i = 0; i < bytes.length; i++) {
-        set[i] = bytes[i] != 0;
+  /** Distance at which the opening ends, seen from a centre; -1 where that cannot be told. */
+  int end(int centre, int direction) {
+    int closed = 0;
+    for (int distance = RimProfile.FIRST; distance < rings.length; distance++) {
+      closed = open[centre + rings[distance][direction]] ? 0 : closed + 1;
+      if (closed == ENDED) {
+        int end = distance - ENDED + 1;
+        return hidesOpening[centre + rings[end][direction]] ? -1 : end;
       }
-      return set;
+    }
+    return -1;
+  }
+
+  private float[] smooth(float[] values) {
+    try (Mats mats = new Mats()) {
+      Mat map = mats.own(new Mat(square.side(), square.side(), CvType.CV_32F));
+      map.put(0, 0, values);
+      Imgproc.GaussianBlur(map, map, new Size(0, 0), SMOOTH);
+      float[] smooth = new float[values.length];
+      map.get(0, 0, smooth);
+      return smooth;
     }
   }
 
-  /** The square of a map; beyond the sheet it is zero. */
-  private Mat cut(Mat map, Mats mats) {
-    Mat whole = mats.own(Mat.zeros(side, side, map.type()));
-    Rect inside =
-        intersection(new Rect(left, top, side, side), new Rect(0, 0, map.cols(), map.rows()));
-    if (!inside.empty()) {
-      Rect here = new Rect(inside.x - left, inside.y - top, inside.width, inside.height);
-      mats.own(map.submat(inside)).copyTo(mats.own(whole.submat(here)));
+  private static float[] dark(float[] darkness, boolean[] covered) {
+    float[] shares = new float[darkness.length];
+    for (int i = 0; i < shares.length; i++) {
+      double share = (darkness[i] - DARK_FROM) / (DARK_FULL - DARK_FROM);
+      shares[i] = covered[i] ? 0 : (float) Math.max(0, Math.min(1, share));
     }
-    return whole;
-  }
-
-  private static Rect intersection(Rect a, Rect b) {
-    int x = Math.max(a.x, b.x);
-    int y = Math.max(a.y, b.y);
-    return new Rect(
-        x,
-        y,
-        Math.max(0, Math.min(a.x + a.width, b.x + b.width) - x),
-        Math.max(0, Math.min(a.y + a.height, b.y + b.height) - y));
-  }
-
-  private float[] dark(float[] values) {
-    for (int i = 0; i < values.length; i++) {
-      double share = (values[i] - DARK_FROM) / (DARK_FULL - DARK_FROM);
-      values[i] = covered[i] ? 0 : (float) Math.max(0, Math.min(1, share));
-    }
-    return values;
+    return shares;
   }
 }

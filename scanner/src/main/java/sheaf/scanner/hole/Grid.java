@@ -24,10 +24,24 @@ final class Grid {
     this.top = top;
   }
 
+  /** The values of a square, row by row. */
+  Grid(Square square, float[] values) {
+    this(values, square.side(), square.left(), square.top());
+  }
+
+  /** 1 where a square's pixels are set, else 0. */
+  static Grid of(Square square, boolean[] set) {
+    float[] values = new float[set.length];
+    for (int i = 0; i < set.length; i++) {
+      values[i] = set[i] ? 1 : 0;
+    }
+    return new Grid(square, values);
+  }
+
   /** Cuts the square that reaches so many pixels from a place; the map has one channel. */
   static Grid around(Mat map, double x, double y, double reach) {
-    int half = (int) Math.ceil(reach) + 1;
-    return cut(map, (int) Math.round(x) - half, (int) Math.round(y) - half, 2 * half + 1);
+    Square square = Square.around(x, y, reach);
+    return cut(map, square.left(), square.top(), square.side());
   }
 
   /** A map that is zero everywhere. */

@@ -3,6 +3,7 @@ package sheaf.scanner.hole;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import sheaf.core.reading.Head;
 
 /** Which head made which hole, as far as their shapes and the arrows ticked as shot tell. */
@@ -19,7 +20,7 @@ final class Heads {
       List<FoundHole> holes, Map<FoundHole, Head> dots, ArrowsShot shot) {
     Map<FoundHole, Head> heads = new HashMap<>();
     holes.forEach(hole -> heads.put(hole, hole.shape().head()));
-    if (shot.all().isPresent() && shot.all().getAsInt() == holes.size()) {
+    if (shot.compared().equals(OptionalInt.of(holes.size()))) {
       HeadChoice.of(holes, dots, shot.broadheads().getAsInt())
           .ifPresent(
               chosen ->

@@ -1,14 +1,18 @@
 package sheaf.scanner.hole;
 
+import static java.util.stream.Collectors.groupingBy;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import sheaf.core.layout.Aim;
 import sheaf.core.layout.AimDot;
 import sheaf.core.layout.Layout;
+import sheaf.core.layout.Zone;
 import sheaf.core.page.MmPoint;
 import sheaf.core.page.MmRect;
 import sheaf.core.reading.Head;
@@ -47,6 +51,7 @@ final class HoleJudge {
 
   private final Layout layout;
   private final ArrowsShot shot;
+  private final Bands bands;
   private final List<Hole> holes = new ArrayList<>();
   private final List<SlitLine> slits = new ArrayList<>();
   private final List<Reason> doubts = new ArrayList<>();
@@ -54,6 +59,7 @@ final class HoleJudge {
   private HoleJudge(Layout layout, ArrowsShot shot) {
     this.layout = layout;
     this.shot = shot;
+    this.bands = new Bands(layout, shot);
   }
 
   /**
@@ -80,7 +86,8 @@ final class HoleJudge {
 
   /** On a shared dot nothing but the slits tells the heads. */
   private void doubtHeads() {
-    if (layout.dots().stream().anyMatch(dot -> dot.aim() == Aim.SHARED)) {
+    boolean shared = layout.dots().stream().anyMatch(dot -> dot.aim() == Aim.SHARED);
+    if (shared && layout.id().kind().comparesHeads()) {
       doubts.add(
           Reason.of(
               ReasonCode.HEAD_UNSURE,
@@ -88,15 +95,31 @@ final class HoleJudge {
     }
   }
 
-  /** As many as are ticked when so many are there; else all that are sure. */
+  /** Each zone has its own arrows; a sheet without zones is one. */
   private List<FoundHole> choose(List<FoundHole> found) {
+    if (layout.zones().isEmpty()) {
+      return choose(found, shot.all());
+    }
+    Map<Zone, List<FoundHole>> byZone =
+        found.stream().collect(groupingBy(hole -> layout.zoneAt(place(hole)).orElseThrow()));
+    List<FoundHole> chosen = new ArrayList<>();
+    for (Zone zone : layout.zones()) {
+      List<FoundHole> own = choose(byZone.getOrDefault(zone, List.of()), shot.at(zone));
+      bands.found(zone, own.size());
+      chosen.addAll(own);
+    }
+    return chosen;
+  }
+
+  /** As many as are ticked when so many are there; else all that are sure. */
+  private List<FoundHole> choose(List<FoundHole> found, OptionalInt ticked) {
     List<FoundHole> best =
         found.stream().sorted(Comparator.comparingDouble(FoundHole::evidence).reversed()).toList();
-    if (shot.all().isEmpty()) {
+    if (ticked.isEmpty()) {
       best.stream().filter(hole -> hole.evidence() < SURE).forEach(this::maybe);
       return best.stream().filter(hole -> hole.evidence() >= SURE).toList();
     }
-    int wanted = Math.min(shot.all().getAsInt(), best.size());
+    int wanted = Math.min(ticked.getAsInt(), best.size());
     List<FoundHole> chosen = best.subList(0, wanted);
     chosen.stream().filter(hole -> hole.evidence() < SURE).forEach(this::maybe);
     double least = wanted == 0 ? SURE : chosen.get(wanted - 1).evidence();
@@ -120,7 +143,12 @@ final class HoleJudge {
           "Little of this hole's rim is seen: is its centre right?",
           axis);
     }
-    AimDot dot = nearest(axis);
+    Optional<Zone> zone = layout.zoneAt(axis);
+    if (bands.isUnsure(axis)) {
+      doubt(ReasonCode.AIM_UNSURE, "Which band was this arrow shot at?", axis);
+    }
+    AimDot dot =
+        zone.map(own -> layout.dots().get(own.number() - 1)).orElseGet(() -> nearest(axis));
     Head head = head(shape, dot, axis);
     boolean broadhead = head == Head.BROADHEAD;
     slits.addAll(broadhead ? found.slits() : List.of());
@@ -133,6 +161,7 @@ final class HoleJudge {
             broadhead ? found.shape().blades() : 0,
             broadhead ? 2 * found.shape().reach() / FlatSheet.PIXELS_PER_MM : 0,
             dot.aim(),
+            zone.map(own -> OptionalInt.of(own.number())).orElse(OptionalInt.empty()),
             Math.max(0, Math.min(1, found.evidence()))));
   }
 
@@ -161,6 +190,9 @@ final class HoleJudge {
 
   /** The shape tells the head, or leaves it to the dot; the dot must not contradict it. */
   private Head head(Head shape, AimDot dot, MmPoint axis) {
+    if (!layout.id().kind().comparesHeads()) {
+      return dot.aim() == Aim.SHARED ? ticked(shape, axis) : declared(dot);
+    }
     if (shape == Head.UNKNOWN && dot.aim() == Aim.SHARED) {
       doubt(
           ReasonCode.HEAD_UNSURE,
@@ -180,6 +212,21 @@ final class HoleJudge {
           axis);
     }
     return shape;
+  }
+
+  /** Where all arrows bear the same head, the tick tells it; without one, only the shape can. */
+  private Head ticked(Head shape, MmPoint axis) {
+    Optional<Head> ticked = shot.head();
+    if (ticked.isPresent() && shape != Head.UNKNOWN && shape != ticked.get()) {
+      doubt(
+          ReasonCode.HEAD_AGAINST_DOT,
+          "This hole looks like a %s's, but the sheet says %s: which is right?"
+              .formatted(
+                  shape == Head.FIELD ? "field point" : "broadhead",
+                  ticked.get() == Head.FIELD ? "field points" : "broadheads"),
+          axis);
+    }
+    return ticked.orElse(shape);
   }
 
   private static Head declared(AimDot dot) {

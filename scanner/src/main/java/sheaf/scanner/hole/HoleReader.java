@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
-import org.opencv.core.Mat;
 import sheaf.core.layout.Layout;
 import sheaf.core.page.MmRect;
 import sheaf.core.reading.Hole;
@@ -18,11 +17,6 @@ import sheaf.scanner.sheet.FlatSheet;
 public final class HoleReader {
 
   private static final double MM = FlatSheet.PIXELS_PER_MM;
-
-  /** Shafts are 4 to 10.4 mm thick. */
-  private static final int LEAST_RADIUS = 20;
-
-  private static final int MOST_RADIUS = 52;
 
   /** At first it is gathered as for a shaft of this radius. */
   private static final double FIRST_RADIUS = 3.2 * MM;
@@ -48,6 +42,12 @@ public final class HoleReader {
   /** Pixels a millimetre (about 190 dpi) below which a hairline in front of white is lost. */
   private static final double SHOWS_HAIRLINES = 7.5;
 
+  /** Log odds on a coarse grid below which a place is no hole: a finer look makes it a few more. */
+  private static final double HOPELESS = -6;
+
+  /** With the shaft's own radius, an opening's middle hardly ever moves farther, in pixels. */
+  private static final int MOVE = 5;
+
   /** Pixels a millimetre (about 140 dpi) below which a rim in front of white is lost too. */
   private static final double SHOWS_RIMS = 5.5;
 
@@ -57,6 +57,8 @@ public final class HoleReader {
   private final FlatSheet sheet;
   private final Surface surface;
   private final Seeds seeds;
+  private final Map<Seeds.Seed, RimViews> views = new HashMap<>();
+  private final List<Seeds.Seed> hopeful = new ArrayList<>();
 
   private HoleReader(FlatSheet sheet, Surface surface, Seeds seeds) {
     this.sheet = sheet;
@@ -101,8 +103,8 @@ public final class HoleReader {
     if (layout.target().isEmpty()) {
       return new Holes(List.of(), List.of(), List.of(), List.of());
     }
-    try (Surface surface = Surface.of(sheet, layout);
-        Seeds seeds = Seeds.find(surface, shot)) {
+    Surface surface = Surface.of(sheet, layout);
+    try (Seeds seeds = Seeds.find(surface, shot)) {
       HoleReader reader = new HoleReader(sheet, surface, seeds);
       Holes holes = HoleJudge.judge(reader.circles(), layout, shot, reader.losesHairlines());
       return reader.losesRims() && !holes.found().isEmpty() ? holes.withCoarseRims() : holes;
@@ -125,7 +127,7 @@ public final class HoleReader {
     }
     int usual = radius.getAsInt();
     List<Candidate> candidates =
-        seeds.places().stream().map(seed -> candidate(fit(seed, usual), usual)).toList();
+        hopeful.stream().map(seed -> candidate(fit(seed, usual), usual)).toList();
     return distinct(candidates).stream()
         .filter(candidate -> candidate.evidence() >= HoleJudge.POSSIBLE)
         .map(this::found)
@@ -141,12 +143,16 @@ public final class HoleReader {
     Map<Candidate, double[]> radii = new HashMap<>();
     for (Seeds.Seed seed : seeds.places()) {
       ShaftFit fit = fit(seed, FIRST_RADIUS);
-      double[] logs = fit.radii(LEAST_RADIUS, MOST_RADIUS);
-      Candidate candidate = candidate(fit, LEAST_RADIUS + ShaftFit.highest(logs));
+      if (fit.roughOdds() < HOPELESS) {
+        continue;
+      }
+      hopeful.add(seed);
+      double[] logs = fit.radii(RimViews.LEAST_RADIUS, RimViews.MOST_RADIUS);
+      Candidate candidate = candidate(fit, RimViews.LEAST_RADIUS + ShaftFit.highest(logs));
       candidates.add(candidate);
       radii.put(candidate, logs);
     }
-    double[] sum = new double[MOST_RADIUS - LEAST_RADIUS + 1];
+    double[] sum = new double[RimViews.MOST_RADIUS - RimViews.LEAST_RADIUS + 1];
     List<Candidate> likely =
         distinct(candidates).stream().filter(c -> c.evidence() >= HoleJudge.SURE).toList();
     for (Candidate candidate : likely) {
@@ -156,13 +162,24 @@ public final class HoleReader {
     }
     return likely.isEmpty()
         ? OptionalInt.empty()
-        : OptionalInt.of(LEAST_RADIUS + ShaftFit.highest(sum));
+        : OptionalInt.of(RimViews.LEAST_RADIUS + ShaftFit.highest(sum));
   }
 
   private ShaftFit fit(Seeds.Seed seed, double radius) {
     Opening opening = Opening.of(seeds, seed, radius);
     int reach = seeds.kind() == Seeds.Kind.FAINT ? FAINT_REACH : REACH;
-    return ShaftFit.around(surface, seeds.kind(), opening, reach);
+    return new ShaftFit(views(seed, opening, reach + ShaftFit.BEYOND), opening, reach);
+  }
+
+  /** What was seen around this place before, unless the opening's middle moved out of it. */
+  private RimViews views(Seeds.Seed seed, Opening opening, int reach) {
+    RimViews before = views.get(seed);
+    if (before != null && before.reach(opening.x(), opening.y(), reach)) {
+      return before;
+    }
+    RimViews fresh = RimViews.around(surface, seeds.kind(), opening.x(), opening.y(), reach + MOVE);
+    views.put(seed, fresh);
+    return fresh;
   }
 
   private static Candidate candidate(ShaftFit fit, int radius) {
@@ -201,28 +218,26 @@ public final class HoleReader {
   }
 
   private List<SlitTracer.Layer> layers(Circle circle) {
-    double faint = Math.max(FAINT_SLIT, 3 * surface.noise());
+    Square around = Square.around(circle.x(), circle.y(), AROUND);
     SlitTracer.Layer tone =
         new SlitTracer.Layer(
-            grid(surface.darkness(), circle),
-            hidden(circle),
-            seeds.kind() == Seeds.Kind.FAINT ? faint : DARK_SLIT);
+            new Grid(around, surface.darkness(around)), hidden(around, circle), slitContrast());
     if (seeds.kind() != Seeds.Kind.COLOURED) {
       return List.of(tone);
     }
-    Grid backing = grid(surface.backing().orElseThrow(), circle);
+    Grid backing = new Grid(around, surface.backing(around));
     return List.of(tone, new SlitTracer.Layer(backing, Grid.zero(), COLOURED_SLIT));
   }
 
+  private double slitContrast() {
+    return seeds.kind() == Seeds.Kind.FAINT ? Math.max(FAINT_SLIT, 3 * surface.noise()) : DARK_SLIT;
+  }
+
   /** Print hides slits, and a pen's line is none. */
-  private Grid hidden(Circle circle) {
-    Grid print = grid(surface.hidden(), circle);
+  private Grid hidden(Square around, Circle circle) {
+    Grid print = Grid.of(around, surface.hidden(around));
     return seeds.kind() == Seeds.Kind.FAINT || sheet.colour().isEmpty()
         ? print
         : print.or(PenInk.around(sheet.colour().get(), seeds.kind(), circle, AROUND));
-  }
-
-  private static Grid grid(Mat map, Circle circle) {
-    return Grid.around(map, circle.x(), circle.y(), AROUND);
   }
 }

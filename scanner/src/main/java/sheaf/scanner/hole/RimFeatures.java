@@ -58,35 +58,61 @@ final class RimFeatures {
     return within == 0 ? share : share + within * rim.share(sign, before + 1);
   }
 
-  /** The weighted sum of a rim's numbers, worked out without them for whole pixels of radius. */
+  /**
+   * The weighted sum of a rim's numbers, worked out without them for whole pixels of radius: the
+   * shares are summed up outward once, and a band is what lies between the sums at its borders.
+   */
   static final class Sum {
 
-    private final float[][] weights = new float[SIGNS.length][BORDERS[BANDS] - BORDERS[0]];
+    /** For each border and sign, by how much the weight of a pixel is less beyond than before. */
+    private final float[] steps = new float[BORDERS.length * SIGNS.length];
+
     private final double[] way;
 
     /** Takes a weight for each number. */
     Sum(double[] each) {
-      for (int band = 0; band < BANDS; band++) {
-        for (int from = BORDERS[band]; from < BORDERS[band + 1]; from++) {
-          for (int sign = 0; sign < SIGNS.length; sign++) {
-            weights[sign][from - BORDERS[0]] =
-                (float) (each[sign * BANDS + band] / (BORDERS[band + 1] - BORDERS[band]));
-          }
+      for (int border = 0; border < BORDERS.length; border++) {
+        for (int sign = 0; sign < SIGNS.length; sign++) {
+          steps[border * SIGNS.length + sign] =
+              (float) (weight(each, sign, border - 1) - weight(each, sign, border));
         }
       }
       way = new double[] {each[COUNT - 3], each[COUNT - 2], each[COUNT - 1]};
     }
 
-    double of(RimProfile rim, int radius, double off) {
-      double sum = 0;
-      for (RimProfile.Sign sign : SIGNS) {
-        float[] each = weights[sign.ordinal()];
-        for (int i = 0; i < each.length; i++) {
-          sum += each[i] * rim.share(sign, radius + BORDERS[0] + i);
-        }
+    /** Of a pixel in a band; none beyond all bands. */
+    private static double weight(double[] each, int sign, int band) {
+      return band < 0 || band == BANDS
+          ? 0
+          : each[sign * BANDS + band] / (BORDERS[band + 1] - BORDERS[band]);
+    }
+
+    /** The sum for each radius in a range, without what the way off the middle adds. */
+    float[] each(RimProfile rim, int least, int most) {
+      int first = least + BORDERS[0];
+      int distances = most + BORDERS[BANDS] - first;
+      float[] within = new float[(distances + 1) * SIGNS.length];
+      for (int i = 0; i < distances; i++) {
+        rim.add(first + i, within, i * SIGNS.length);
       }
-      float[] off3 = way(off);
-      return sum + way[0] * off3[0] + way[1] * off3[1] + way[2] * off3[2];
+      float[] sums = new float[most - least + 1];
+      for (int i = 0; i < sums.length; i++) {
+        float sum = 0;
+        for (int border = 0; border < BORDERS.length; border++) {
+          int step = border * SIGNS.length;
+          int place = (i + BORDERS[border] - BORDERS[0]) * SIGNS.length;
+          for (int sign = 0; sign < SIGNS.length; sign++) {
+            sum += steps[step + sign] * within[place + sign];
+          }
+        }
+        sums[i] = sum;
+      }
+      return sums;
+    }
+
+    /** What being off the opening's middle by a share of the diameter adds. */
+    double off(double off) {
+      return way[0] * off + way[1] * off * off + way[2] * Math.min(off, FAR_OFF);
     }
   }
 

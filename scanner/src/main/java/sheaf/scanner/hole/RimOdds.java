@@ -34,9 +34,24 @@ final class RimOdds {
     return TABLE.get(kind);
   }
 
-  /** Log of how likely the axis is here, up to a constant. */
-  double where(RimProfile rim, int radius, double off) {
-    return where.of(rim, radius, off);
+  /**
+   * Log of how likely the axis is here, up to a constant, for each radius in a range; what the way
+   * off the opening's middle says is added to it.
+   *
+   * @param least first radius, in pixels
+   * @param most last radius, in pixels
+   */
+  float[] where(RimProfile rim, int least, int most) {
+    return where.each(rim, least, most);
+  }
+
+  /**
+   * What the way off the opening's middle says.
+   *
+   * @param off as a share of the shaft's diameter
+   */
+  double off(double off) {
+    return where.off(off);
   }
 
   /**

@@ -48,36 +48,28 @@ final class RimProfile {
   /** Half the distance over which a change of tone is measured, in pixels. */
   private static final int STEP = 2;
 
-  /** A sign of so much of the paper's tone counts fully; more says no more. */
-  private static final float FULL_EDGE = 0.12f;
+  private static final int SIGNS = Sign.values().length;
 
-  private static final float FULL_FAINT_EDGE = 0.04f;
-  private static final float FULL_SHADE = 0.10f;
-  private static final float FULL_FAINT_SHADE = 0.03f;
-  private static final float FULL_DARK = 0.20f;
-  private static final float FULL_BRIGHT = 0.10f;
-
-  /** From this on a place counts as open; below {@link #SURELY_PAPER} it is paper. */
-  private static final float OPEN = 0.5f;
-
-  private static final float SURELY_PAPER = 0.3f;
-
-  /** An opening has ended when so many pixels in a row are closed: fibres cross openings. */
-  private static final int ENDED = 3;
-
-  private final Closeup closeup;
-  private final float[][] sums = new float[Sign.values().length][LAST + 1];
+  private final float[] shares = new float[SIGNS * (LAST + 1)];
 
   private RimProfile(Closeup closeup, int centre) {
-    this.closeup = closeup;
-    int[] at = new int[LAST + MARGIN];
-    boolean[] paper = new boolean[LAST + MARGIN];
-    for (int[] ray : closeup.rays()) {
-      for (int distance = 0; distance < at.length; distance++) {
-        at[distance] = centre + ray[distance];
-        paper[distance] = isPaper(at[distance]);
+    int[][] rings = closeup.rings();
+    for (int distance = FIRST; distance <= LAST; distance++) {
+      look(
+          closeup,
+          centre,
+          rings[distance - STEP],
+          rings[distance],
+          rings[distance + STEP],
+          distance);
+    }
+    if (closeup.showsOpenings()) {
+      for (int direction = 0; direction < DIRECTIONS; direction++) {
+        int end = closeup.end(centre, direction);
+        if (end >= 0) {
+          shares[index(Sign.END, end)] += 1f / DIRECTIONS;
+        }
       }
-      look(at, paper);
     }
   }
 
@@ -91,74 +83,70 @@ final class RimProfile {
    * looked at, what the nearest of them shows.
    */
   float share(Sign sign, int distance) {
-    return sums[sign.ordinal()][Math.max(FIRST, Math.min(LAST, distance))] / DIRECTIONS;
+    return shares[index(sign, Math.max(FIRST, Math.min(LAST, distance)))];
   }
 
-  /** From a centre to the places on each ray, as steps in a square of so many pixels a side. */
-  static int[][] rays(int side) {
-    int[][] rays = new int[DIRECTIONS][LAST + MARGIN];
+  /**
+   * Adds the shares of all signs at a distance, in the order of {@link Sign}, to sums.
+   *
+   * @param sums so many of them from an index on; what comes out stands behind them
+   */
+  void add(int distance, float[] sums, int from) {
+    int share = index(0, Math.max(FIRST, Math.min(LAST, distance)));
+    for (int sign = 0; sign < SIGNS; sign++) {
+      sums[from + SIGNS + sign] = sums[from + sign] + shares[share + sign];
+    }
+  }
+
+  /** From a centre to the places at each distance, as steps in a square so many pixels a side. */
+  static int[][] rings(int side) {
+    int[][] rings = new int[LAST + MARGIN][DIRECTIONS];
     for (int direction = 0; direction < DIRECTIONS; direction++) {
       double angle = 2 * Math.PI * direction / DIRECTIONS;
-      for (int distance = 0; distance < rays[direction].length; distance++) {
+      for (int distance = 0; distance < rings.length; distance++) {
         int column = (int) Math.rint(Math.cos(angle) * distance);
         int row = (int) Math.rint(Math.sin(angle) * distance);
-        rays[direction][distance] = row * side + column;
+        rings[distance][direction] = row * side + column;
       }
     }
-    return rays;
+    return rings;
   }
 
-  private void look(int[] at, boolean[] paper) {
-    if (closeup.showsOpenings()) {
-      addEnd(at);
-    }
-    for (int distance = FIRST; distance <= LAST; distance++) {
-      int here = at[distance];
-      if (!closeup.hidesOpening(here)) {
-        add(Sign.OPEN, distance, closeup.open(here));
-      }
-      if (paper[distance]) {
-        addPaper(distance, closeup.tone(here));
-        if (paper[distance - STEP] && paper[distance + STEP]) {
-          addEdge(distance, closeup.tone(at[distance + STEP]) - closeup.tone(at[distance - STEP]));
-        }
-      }
-    }
-  }
-
-  private void addPaper(int distance, float tone) {
-    add(Sign.PAPER, distance, 1);
-    add(Sign.SHADE, distance, Math.abs(tone) / FULL_SHADE);
-    add(Sign.FAINT_SHADE, distance, Math.abs(tone) / FULL_FAINT_SHADE);
-    add(Sign.DARK, distance, tone / FULL_DARK);
-    add(Sign.BRIGHT, distance, -tone / FULL_BRIGHT);
-  }
-
-  private void addEdge(int distance, float change) {
-    add(Sign.EDGE, distance, Math.abs(change) / FULL_EDGE);
-    add(Sign.FAINT_EDGE, distance, Math.abs(change) / FULL_FAINT_EDGE);
-    add(Sign.DARKENING, distance, change / FULL_EDGE);
-  }
-
-  private void add(Sign sign, int distance, float share) {
-    sums[sign.ordinal()][distance] += Math.max(0, Math.min(1, share));
-  }
-
-  private boolean isPaper(int index) {
-    return !closeup.isHidden(index) && closeup.open(index) < SURELY_PAPER;
-  }
-
-  private void addEnd(int[] ray) {
-    int closed = 0;
-    for (int distance = FIRST; distance < ray.length; distance++) {
-      closed = closeup.open(ray[distance]) > OPEN ? 0 : closed + 1;
-      if (closed == ENDED) {
-        int end = distance - ENDED + 1;
-        if (!closeup.hidesOpening(ray[end])) {
-          add(Sign.END, end, 1);
-        }
-        return;
+  /** Counts what is seen on one ring; this is where reading spends most of its time. */
+  private void look(
+      Closeup closeup, int centre, int[] within, int[] here, int[] beyond, int distance) {
+    long[] shading = closeup.shading();
+    long[] opening = closeup.opening();
+    int[] tone = closeup.tone();
+    long shades = 0;
+    long openings = 0;
+    long changes = 0;
+    for (int direction = 0; direction < DIRECTIONS; direction++) {
+      int place = centre + here[direction];
+      shades += shading[place];
+      openings += opening[place];
+      int inner = tone[centre + within[direction]];
+      int outer = tone[centre + beyond[direction]];
+      if ((tone[place] | inner | outer) >= 0) {
+        changes += Signs.edge(outer - inner);
       }
     }
+    unpack(changes, distance, Sign.EDGE, Sign.FAINT_EDGE, Sign.DARKENING);
+    unpack(shades, distance, Sign.SHADE, Sign.FAINT_SHADE, Sign.PAPER);
+    unpack(openings, distance, Sign.DARK, Sign.BRIGHT, Sign.OPEN);
+  }
+
+  private void unpack(long sums, int distance, Sign first, Sign second, Sign third) {
+    shares[index(first, distance)] = Signs.share(sums, 0) / DIRECTIONS;
+    shares[index(second, distance)] = Signs.share(sums, 1) / DIRECTIONS;
+    shares[index(third, distance)] = Signs.share(sums, 2) / DIRECTIONS;
+  }
+
+  private static int index(Sign sign, int distance) {
+    return index(sign.ordinal(), distance);
+  }
+
+  private static int index(int sign, int distance) {
+    return distance * SIGNS + sign;
   }
 }

@@ -76,8 +76,8 @@ public record RimSurvey(String kind, List<Place> places) {
    * @param radius of the shaft, in pixels of the flat sheet
    */
   public static RimSurvey of(FlatSheet sheet, Layout layout, ArrowsShot shot, double radius) {
-    try (Surface surface = Surface.of(sheet, layout);
-        Seeds seeds = Seeds.find(surface, shot)) {
+    Surface surface = Surface.of(sheet, layout);
+    try (Seeds seeds = Seeds.find(surface, shot)) {
       return new RimSurvey(
           seeds.kind().name(),
           seeds.places().stream().map(seed -> place(surface, seeds, seed, radius)).toList());

@@ -1,7 +1,5 @@
 package sheaf.scanner.hole;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;
@@ -17,8 +15,9 @@ import sheaf.scanner.sheet.FlatSheet;
  * Places on a sheet where a hole may be.
  *
  * @param kind what the openings show
- * @param map how surely a place is open or disturbed, 0 to 1, reduced by {@link #REDUCTION}; 32-bit
- * @param free 1 where that can be told, 0 where print hides it, reduced alike; 32-bit
+ * @param map how surely a place is open or disturbed, reduced by {@link #REDUCTION}: 0 to 255 in
+ *     bytes, or 0 to 1 in 32 bits
+ * @param free full where that can be told, 0 where print hides it, reduced and stored alike
  * @param places strongest first, in pixels of the whole sheet
  */
 record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoCloseable {
@@ -87,27 +86,25 @@ record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoClo
   /** Looks for the most telling kind of opening first, and settles what print means for it. */
   static Seeds find(Surface surface, ArrowsShot shot) {
     try (Mats mats = new Mats()) {
-      if (surface.backing().isPresent()) {
+      if (surface.isColour()) {
         // No print has the backing's colour, so print hides nothing; beside the page it is seen
         // too.
-        Mat backing = reduced(surface.backing().get(), mats);
-        Seeds coloured = wide(Kind.COLOURED, backing, page(backing.size(), mats), 1, mats);
+        Mat backing = mats.own(surface.halfBacking());
+        Seeds coloured =
+            wide(Kind.COLOURED, bytes(backing, 0, 1, mats), page(backing.size(), mats), 1, mats);
         if (!coloured.places().isEmpty()) {
           return coloured;
         }
         coloured.close();
       }
-      Mat hidden = mats.mat();
-      Core.bitwise_or(surface.covered(), surface.solid(), hidden);
-      Mat darkness = reduced(surface.darkness(), mats);
-      Mat free = free(reduced(hidden, mats), mats);
+      Mat darkness = mats.own(surface.halfDarkness());
       // A scribble may have a wide spot or two; holes are as many as the arrows.
       int least = Math.max(1, shot.all().orElse(1) / 2);
       Seeds dark =
           wide(
               Kind.DARK,
-              ramp(darkness, Closeup.DARK_FROM, Closeup.DARK_FULL, mats),
-              free,
+              bytes(darkness, Closeup.DARK_FROM, Closeup.DARK_FULL, mats),
+              mats.own(surface.free(KnownInk.COVERED | KnownInk.SOLID)),
               least,
               mats);
       if (!dark.places().isEmpty()) {
@@ -115,64 +112,46 @@ record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoClo
         return dark;
       }
       dark.close();
-      return faint(surface, mats);
+      return faint(surface, darkness, mats);
     }
   }
 
-  private static Seeds faint(Surface surface, Mats mats) {
-    surface.hideWriting();
-    surface.subtractPrint();
-    Mat free = free(reduced(surface.hidden(), mats), mats);
+  private static Seeds faint(Surface surface, Mat darkness, Mats mats) {
+    Mat free = mats.own(surface.free(KnownInk.HIDDEN));
+    surface.hideWriting(darkness, free);
+    surface.subtractPrint(darkness);
     // Shading is everywhere near print and paper edges, so it is sought on the target alone.
-    Core.multiply(free, target(free, surface.target(), mats), free);
-    return disturbed(reduced(surface.darkness(), mats), free, surface.noise(), mats);
+    Rect target = reduced(surface.sought());
+    Mat sought = mats.own(Mat.zeros(free.size(), CvType.CV_8U));
+    mats.own(free.submat(target)).copyTo(mats.own(sought.submat(target)));
+    return disturbed(darkness, sought, target, surface.noise(), mats);
   }
 
-  /** 1 on the page but for its outermost edge. */
+  private static Rect reduced(Rect rect) {
+    return new Rect(
+        rect.x / REDUCTION, rect.y / REDUCTION, rect.width / REDUCTION, rect.height / REDUCTION);
+  }
+
+  /** 255 on the page but for its outermost edge. */
   private static Mat page(Size size, Mats mats) {
-    Mat page = mats.own(Mat.zeros(size, CvType.CV_32F));
+    Mat page = mats.own(Mat.zeros(size, CvType.CV_8U));
     int edge = pixels(EDGE);
     Rect inside = new Rect(edge, edge, (int) size.width - 2 * edge, (int) size.height - 2 * edge);
-    Imgproc.rectangle(page, inside, new Scalar(1), -1);
+    Imgproc.rectangle(page, inside, new Scalar(255), -1);
     return page;
-  }
-
-  /** 1 on the target, 0 elsewhere. */
-  private static Mat target(Mat free, Rect target, Mats mats) {
-    Mat inside = mats.own(Mat.zeros(free.size(), CvType.CV_32F));
-    Rect small =
-        new Rect(
-            target.x / REDUCTION,
-            target.y / REDUCTION,
-            target.width / REDUCTION,
-            target.height / REDUCTION);
-    Imgproc.rectangle(inside, small, new Scalar(1), -1);
-    return inside;
-  }
-
-  private static Mat reduced(Mat map, Mats mats) {
-    Mat small = mats.mat();
-    double scale = 1.0 / REDUCTION;
-    Imgproc.resize(map, small, new Size(), scale, scale, Imgproc.INTER_AREA);
-    return small;
   }
 
   /** Openings too wide for a tear, a slit or a pen stroke. */
   private static Seeds wide(Kind kind, Mat open, Mat free, int least, Mats mats) {
-    Mat bytes = mats.mat();
-    open.convertTo(bytes, CvType.CV_8U, 255);
-    Mat freeBytes = mats.mat();
-    free.convertTo(freeBytes, CvType.CV_8U);
     // Print is taken out only afterwards: it would cut a hole that lies on it into narrow parts.
     Mat wide = mats.mat();
-    Imgproc.morphologyEx(bytes, wide, Imgproc.MORPH_OPEN, disc(SURELY_WIDE, mats));
-    Core.multiply(wide, freeBytes, wide);
+    Imgproc.morphologyEx(open, wide, Imgproc.MORPH_OPEN, disc(SURELY_WIDE, mats));
+    Core.bitwise_and(wide, free, wide);
     boolean none = spots(wide, mats) < least;
-    Imgproc.morphologyEx(bytes, wide, Imgproc.MORPH_OPEN, disc(NARROW, mats));
-    NoShot.clear(wide, FlatSheet.PIXELS_PER_MM / REDUCTION);
-    Core.multiply(wide, freeBytes, wide);
     Mat map = new Mat();
-    wide.convertTo(map, CvType.CV_32F, 1.0 / 255);
+    Imgproc.morphologyEx(open, map, Imgproc.MORPH_OPEN, disc(NARROW, mats));
+    NoShot.clear(map, FlatSheet.PIXELS_PER_MM / REDUCTION);
+    Core.bitwise_and(map, free, map);
     List<Seed> places = none ? List.of() : peaks(map, free, GATHER, LEAST_OPEN, mats);
     return new Seeds(kind, map, free.clone(), places);
   }
@@ -185,97 +164,58 @@ record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements AutoClo
   }
 
   /** Where paper is torn: edges of all strengths, however bright what lies behind. */
-  private static Seeds disturbed(Mat darkness, Mat free, double noise, Mats mats) {
+  private static Seeds disturbed(Mat darkness, Mat free, Rect target, double noise, Mats mats) {
     // Hidden places count as plain paper, or print would spread its own edges around.
-    Mat plain = mats.mat();
-    Core.multiply(darkness, free, plain);
+    Mat hidden = mats.mat();
+    Core.bitwise_not(free, hidden);
+    darkness.setTo(new Scalar(0), hidden);
+    Mat plain = mats.own(darkness.submat(target));
     Mat fine = mats.mat();
     Imgproc.GaussianBlur(plain, fine, new Size(0, 0), FINE);
     Mat coarse = mats.mat();
     Imgproc.GaussianBlur(plain, coarse, new Size(0, 0), COARSE);
-    Mat edges = mats.mat();
-    Core.absdiff(fine, coarse, edges);
+    Core.absdiff(fine, coarse, fine);
     double floor = Math.max(LEAST_SHADE, noise);
-    Mat disturbed = ramp(edges, floor, floor + SHADED, mats);
-    Mat shaded = mats.mat();
-    Core.absdiff(coarseShade(plain, mats), new Scalar(0), shaded);
-    Core.max(disturbed, ramp(shaded, TONE_FROM, TONE_FULL, mats), disturbed);
-    Mat map = new Mat();
-    Core.multiply(disturbed, free, map);
+    Mat disturbed = bytes(fine, floor, floor + SHADED, mats);
+    // The tone over about a millimetre, in which grain and mottle even out.
+    Imgproc.GaussianBlur(plain, coarse, new Size(0, 0), SMOOTH);
+    Core.absdiff(coarse, new Scalar(0), coarse);
+    Core.max(disturbed, bytes(coarse, TONE_FROM, TONE_FULL, mats), disturbed);
+    Mat map = Mat.zeros(free.size(), CvType.CV_8U);
+    disturbed.copyTo(mats.own(map.submat(target)));
+    Core.bitwise_and(map, free, map);
     return new Seeds(
         Kind.FAINT, map, free.clone(), peaks(map, free, GATHER_RIM, LEAST_DISTURBED, mats));
   }
 
-  /** The tone over about a millimetre, in which grain and mottle even out. */
-  private static Mat coarseShade(Mat darkness, Mats mats) {
-    Mat shade = mats.mat();
-    Imgproc.GaussianBlur(darkness, shade, new Size(0, 0), SMOOTH);
-    return shade;
-  }
-
-  /** 1 where nothing is hidden, else 0. */
-  private static Mat free(Mat hidden, Mats mats) {
+  /** 0 up to {@code from}, 255 beyond {@code full}, straight between. */
+  private static Mat bytes(Mat map, double from, double full, Mats mats) {
     Mat bytes = mats.mat();
-    Core.compare(hidden, new Scalar(0), bytes, Core.CMP_EQ);
-    Mat free = mats.mat();
-    bytes.convertTo(free, CvType.CV_32F, 1.0 / 255);
-    return free;
-  }
-
-  /** 0 up to {@code from}, 1 beyond {@code full}, straight between. */
-  private static Mat ramp(Mat map, double from, double full, Mats mats) {
-    Mat ramp = mats.mat();
-    double gain = 1 / (full - from);
-    map.convertTo(ramp, CvType.CV_32F, gain, -from * gain);
-    Core.max(ramp, new Scalar(0), ramp);
-    Core.min(ramp, new Scalar(1), ramp);
-    return ramp;
+    double gain = 255 / (full - from);
+    map.convertTo(bytes, CvType.CV_8U, gain, -from * gain);
+    return bytes;
   }
 
   /** Where most of a disc is open, as a share of what of it is free of print. */
   private static List<Seed> peaks(Mat open, Mat free, double radius, double least, Mats mats) {
     Mat gathered = gather(open, radius, mats);
     Mat room = gather(free, radius, mats);
-    Core.max(room, new Scalar(LEAST_FREE), room);
+    Core.max(room, new Scalar(LEAST_FREE * 255), room);
     Core.divide(gathered, room, gathered);
-    Mat highest = mats.mat();
-    Imgproc.dilate(gathered, highest, disc(radius, mats));
-    Mat top = mats.mat();
-    Core.compare(gathered, highest, top, Core.CMP_GE);
-    Mat strong = mats.mat();
-    Core.compare(gathered, new Scalar(least), strong, Core.CMP_GE);
-    Core.bitwise_and(top, strong, top);
-    return seeds(top, gathered, mats);
+    return Peaks.of(gathered, least, disc(radius, mats));
   }
 
   /** A box average counts everything within its reach alike, the rim as much as the middle. */
   private static Mat gather(Mat map, double radius, Mats mats) {
     int size = pixels(2 * radius) | 1;
     Mat gathered = mats.mat();
-    Imgproc.blur(map, gathered, new Size(size, size));
+    Imgproc.boxFilter(map, gathered, CvType.CV_32F, new Size(size, size));
     return gathered;
   }
 
   private static Mat disc(double diameter, Mats mats) {
     int size = pixels(diameter) | 1;
     return mats.own(Imgproc.getStructuringElement(Imgproc.MORPH_ELLIPSE, new Size(size, size)));
-  }
-
-  private static List<Seed> seeds(Mat top, Mat gathered, Mats mats) {
-    Mat labels = mats.mat();
-    Mat stats = mats.mat();
-    Mat centres = mats.mat();
-    int count = Imgproc.connectedComponentsWithStats(top, labels, stats, centres);
-    List<Seed> seeds = new ArrayList<>();
-    for (int i = 1; i < count; i++) {
-      double x = centres.get(i, 0)[0];
-      double y = centres.get(i, 1)[0];
-      double strength = gathered.get((int) y, (int) x)[0];
-      // Back to the middle of the block of pixels that was averaged.
-      seeds.add(new Seed((x + 0.5) * REDUCTION - 0.5, (y + 0.5) * REDUCTION - 0.5, strength));
-    }
-    seeds.sort(Comparator.comparingDouble(Seed::strength).reversed());
-    return List.copyOf(seeds);
   }
 
   private static int pixels(double mm) {

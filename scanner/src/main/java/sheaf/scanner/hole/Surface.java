@@ -1,12 +1,10 @@
 package sheaf.scanner.hole;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
-import org.opencv.core.MatOfDouble;
 import org.opencv.core.Rect;
 import org.opencv.core.Scalar;
 import org.opencv.core.Size;
@@ -17,165 +15,373 @@ import sheaf.scanner.opencv.Mats;
 import sheaf.scanner.sheet.FlatSheet;
 
 /**
- * A flat sheet with light and paper tint taken out.
+ * A flat sheet with light and paper tint taken out, worked out where it is looked at: half as fine
+ * for the whole sheet, pixel by pixel only around places where a hole may be.
  *
- * @param darkness how much darker than the plain paper around, as a share of the paper's tone: 0 is
- *     paper, 1 black, below 0 brighter than paper; 32-bit
- * @param backing how surely a place shows the coloured backing, 0 to 1; 32-bit; empty for a grey
- *     picture
- * @param hidden 255 where the paper's tone says nothing, else 0; 8-bit
- * @param covered 255 where even a dark opening cannot be told, else 0; 8-bit
- * @param solid 255 inside thick print, else 0; 8-bit
- * @param target where holes are sought, in pixels
- * @param noise unevenness of the plain paper over a few pixels, as a share of its tone
+ * <p>Darkness is how much darker than the plain paper around, as a share of the paper's tone: 0 is
+ * paper, 1 black, below 0 brighter than paper.
  */
-record Surface(
-    Mat darkness,
-    Optional<Mat> backing,
-    Mat hidden,
-    Mat covered,
-    Mat solid,
-    Rect target,
-    double noise)
-    implements AutoCloseable {
-
-  /** The paper's tone is sought on a picture reduced by this factor. */
-  private static final int REDUCTION = 10;
-
-  /**
-   * Window of the median that is taken for the paper's tone, in reduced pixels (millimetres): more
-   * than twice as wide as any hole or ring, so that paper has the majority.
-   */
-  private static final int WINDOW = 31;
+final class Surface {
 
   /** Backing colour less paper, in magenta: from here on it may be backing. */
-  private static final double BACKING_FROM = 0.22;
+  private static final float BACKING_FROM = 0.22f;
 
   /** From here on it is backing; red pen reaches 0.35, printed backing 0.5 to 0.75. */
-  private static final double BACKING_FULL = 0.45;
+  private static final float BACKING_FULL = 0.45f;
+
+  /** With less magenta in the mean of four pixels, none of them is backing. */
+  private static final float NO_BACKING = BACKING_FROM / 4;
 
   /** Darker than the shadow inside a hole in front of something white. */
-  private static final double INK = 0.42;
+  private static final float INK = 0.42f;
 
   /** A hole may lie this far outside the target, in millimetres. */
   private static final double AROUND_TARGET = 4;
 
-  /** Ink's blurred edge is hidden too: a disc of this many pixels. */
-  private static final int INK_AROUND = 9;
+  /** Ink's blurred edge is hidden too: a disc that reaches so many pixels. */
+  private static final int INK_AROUND = 4;
 
-  /** Of a sheet that has a target. */
+  private final Mat grey;
+  private final Optional<Mat> colour;
+  private final PaperTone tone;
+  private final List<PaperTone> tints;
+  private final KnownInk ink;
+  private final Rect sought;
+  private final Rect target;
+  private float printTone;
+  private boolean printHidden;
+  private boolean writingHidden;
+
+  /**
+   * Of a picture.
+   *
+   * @param grey its pixels, looked at as long as this is used
+   * @param colour the same in blue, green and red, if it has them
+   * @param ink what is printed on it
+   * @param sought where holes are sought, in pixels
+   * @param target where plain paper is measured, in pixels
+   */
+  Surface(Mat grey, Optional<Mat> colour, KnownInk ink, Rect sought, Rect target) {
+    this.grey = grey;
+    this.colour = colour;
+    this.ink = ink;
+    this.sought = sought;
+    this.target = target;
+    this.tone = PaperTone.of(grey).get(0);
+    this.tints = colour.map(PaperTone::of).orElse(List.of());
+  }
+
+  /** Of a sheet that has a target; looks at the sheet's pixels as long as it is used. */
   static Surface of(FlatSheet sheet, Layout layout) {
-    KnownInk known = KnownInk.of(layout, sheet.grey().size());
-    Mat darkness = darkness(sheet.grey());
     MmRect target = layout.target().orElseThrow();
     return new Surface(
-        darkness,
-        sheet.colour().map(Surface::backing),
-        known.hidden(),
-        known.covered(),
-        known.solid(),
+        sheet.grey(),
+        sheet.colour(),
+        KnownInk.of(layout, sheet.grey().size()),
         sheet.pixels(target.grow(AROUND_TARGET)),
-        noise(darkness, sheet.pixels(target)));
+        sheet.pixels(target));
+  }
+
+  /** Whether a coloured backing can be told. */
+  boolean isColour() {
+    return colour.isPresent();
+  }
+
+  /** Where holes are sought, in pixels. */
+  Rect sought() {
+    return sought;
   }
 
   /** Hides thick print as well: what is seen through a hole is as dark as print. */
   void hidePrint() {
-    Core.bitwise_or(hidden, solid, hidden);
+    printHidden = true;
   }
 
-  /** Hides what is darker than any shading: where nothing dark lies behind, that is a pen's ink. */
-  void hideWriting() {
+  /**
+   * Hides what is darker than any shading: where nothing dark lies behind, that is a pen's ink.
+   *
+   * @param half the darkness, half as fine
+   * @param free 255 where nothing is hidden, half as fine; set to 0 where there is writing
+   */
+  void hideWriting(Mat half, Mat free) {
+    writingHidden = true;
     try (Mats mats = new Mats()) {
-      Mat ink = mats.mat();
-      Core.compare(darkness, new Scalar(INK), ink, Core.CMP_GT);
-      Size around = new Size(INK_AROUND, INK_AROUND);
-      Mat disc = mats.own(Imgproc.getStructuringElement(Imgproc.MORPH_ELLIPSE, around));
-      Imgproc.dilate(ink, ink, disc);
-      Mat paper = mats.mat();
-      Core.bitwise_not(solid, paper);
-      Core.bitwise_and(ink, paper, ink);
-      Core.bitwise_or(hidden, ink, hidden);
+      Mat written = mats.mat();
+      Core.compare(half, new Scalar(INK), written, Core.CMP_GT);
+      Imgproc.dilate(written, written, disc(INK_AROUND / Seeds.REDUCTION, mats));
+      Core.bitwise_and(written, mats.own(free(KnownInk.SOLID)), written);
+      free.setTo(new Scalar(0), written);
     }
   }
 
-  /** Takes the print's own tone out of the darkness, so that a hole through print stands out. */
-  void subtractPrint() {
-    if (Core.countNonZero(solid) > 0) {
-      Scalar tone = Core.mean(darkness, solid);
-      Core.subtract(darkness, tone, darkness, solid);
-    }
-  }
-
-  private static Mat darkness(Mat grey) {
+  /**
+   * Takes the print's own tone out of the darkness, so that a hole through print stands out.
+   *
+   * @param half the darkness, half as fine, from which it is taken too
+   */
+  void subtractPrint(Mat half) {
     try (Mats mats = new Mats()) {
-      Mat bright = brightness(grey, mats);
-      Mat darkness = new Mat();
-      bright.convertTo(darkness, -1, -1, 1);
-      return darkness;
+      Mat solid = mats.mat();
+      Core.bitwise_not(mats.own(free(KnownInk.SOLID)), solid);
+      if (Core.countNonZero(solid) > 0) {
+        Scalar mean = Core.mean(half, solid);
+        printTone = (float) mean.val[0];
+        Core.subtract(half, mean, half, solid);
+      }
     }
   }
 
-  /** Unevenness of plain paper over a few pixels, as a share of its tone. */
-  private static double noise(Mat darkness, Rect target) {
-    try (Mats mats = new Mats()) {
-      Mat part = mats.own(darkness.submat(target));
-      Mat smooth = mats.mat();
-      Imgproc.blur(part, smooth, new Size(5, 5));
-      Mat rest = mats.mat();
-      Core.absdiff(part, smooth, rest);
-      // The mean absolute value of bell-shaped noise is 0.8 of its standard deviation; a ceiling
-      // keeps print and holes out of it.
-      Core.min(rest, new Scalar(0.05), rest);
-      MatOfDouble mean = mats.own(new MatOfDouble());
-      MatOfDouble deviation = mats.own(new MatOfDouble());
-      Core.meanStdDev(rest, mean, deviation);
-      return mean.toArray()[0] / 0.8;
+  /** The darkness of the whole sheet, half as fine; the caller releases it. */
+  Mat halfDarkness() {
+    int columns = (grey.cols() + 1) / 2;
+    int rows = (grey.rows() + 1) / 2;
+    Mat half = new Mat(rows, columns, CvType.CV_32F);
+    Pairs pairs = new Pairs(grey);
+    float[] values = new float[columns];
+    float[] tones = new float[columns];
+    PaperTone.Rows toneRows = tone.rows(0.5, 2, columns);
+    for (int y = 0; y < rows; y++) {
+      pairs.read(y);
+      toneRows.at(2 * y + 0.5, tones);
+      pairs.sums(0, values);
+      for (int x = 0; x < columns; x++) {
+        values[x] = 1 - values[x] / (4 * tones[x]);
+      }
+      half.put(y, 0, values);
     }
+    return half;
   }
 
-  /** One channel divided by the paper's tone around: 1 is paper. */
-  private static Mat brightness(Mat channel, Mats mats) {
-    Mat small = mats.mat();
-    double scale = 1.0 / REDUCTION;
-    Imgproc.resize(channel, small, new Size(), scale, scale, Imgproc.INTER_AREA);
-    Mat median = mats.mat();
-    Imgproc.medianBlur(small, median, WINDOW);
-    Mat tone = mats.mat();
-    Imgproc.resize(median, tone, channel.size(), 0, 0, Imgproc.INTER_LINEAR);
-    // Around a photographed sheet it may be black, and nothing divided by nothing is not a number.
-    Core.max(tone, new Scalar(1), tone);
-    Mat one = mats.mat();
-    Core.divide(channel, tone, one, 1, CvType.CV_32F);
-    return one;
+  /**
+   * How surely each place of the whole sheet shows the coloured backing, 0 to 1, half as fine; the
+   * caller releases it.
+   */
+  Mat halfBacking() {
+    int columns = (grey.cols() + 1) / 2;
+    int rows = (grey.rows() + 1) / 2;
+    Mat half = new Mat(rows, columns, CvType.CV_32F);
+    Pairs pairs = new Pairs(colour.orElseThrow());
+    float[] values = new float[columns];
+    float[][] whites = new float[3][columns];
+    float[][] sums = new float[3][columns];
+    List<PaperTone.Rows> tintRows = tints.stream().map(tint -> tint.rows(0.5, 2, columns)).toList();
+    for (int y = 0; y < rows; y++) {
+      pairs.read(y);
+      whites(tintRows, 2 * y + 0.5, whites);
+      for (int channel = 0; channel < sums.length; channel++) {
+        pairs.sums(channel, sums[channel]);
+        for (int x = 0; x < columns; x++) {
+          sums[channel][x] *= whites[channel][x];
+        }
+      }
+      for (int x = 0; x < columns; x++) {
+        boolean none = magenta(sums[0][x], sums[1][x], sums[2][x]) < 4 * NO_BACKING;
+        values[x] = none ? 0 : pairs.backing(x, whites[0][x], whites[1][x], whites[2][x]);
+      }
+      half.put(y, 0, values);
+    }
+    return half;
+  }
+
+  /** One divided by the paper's tones, of blue, green and red along a row. */
+  private static void whites(List<PaperTone.Rows> tints, double y, float[][] whites) {
+    for (int channel = 0; channel < whites.length; channel++) {
+      float[] white = whites[channel];
+      tints.get(channel).at(y, white);
+      for (int i = 0; i < white.length; i++) {
+        white[i] = 1 / white[i];
+      }
+    }
   }
 
   /** Magenta is what green light does not come back from: red and blue less green. */
-  private static Mat backing(Mat colour) {
-    try (Mats mats = new Mats()) {
-      List<Mat> channels = new ArrayList<>();
-      Core.split(colour, channels);
-      channels.forEach(mats::own);
-      Mat blue = brightness(channels.get(0), mats);
-      Mat green = brightness(channels.get(1), mats);
-      Mat red = brightness(channels.get(2), mats);
-      Mat magenta = mats.mat();
-      Core.addWeighted(red, 0.5, blue, 0.5, 0, magenta);
-      Core.subtract(magenta, green, magenta);
-      double gain = 1 / (BACKING_FULL - BACKING_FROM);
-      Mat share = new Mat();
-      magenta.convertTo(share, -1, gain, -BACKING_FROM * gain);
-      Core.max(share, new Scalar(0), share);
-      Core.min(share, new Scalar(1), share);
-      return share;
-    }
+  private static float magenta(float blue, float green, float red) {
+    return (red + blue) / 2 - green;
   }
 
-  @Override
-  public void close() {
-    darkness.release();
-    backing.ifPresent(Mat::release);
-    hidden.release();
-    covered.release();
-    solid.release();
+  private static float backing(float magenta) {
+    return Math.max(0, Math.min(1, (magenta - BACKING_FROM) / (BACKING_FULL - BACKING_FROM)));
+  }
+
+  /** 255 where print has none of some marks, else 0, half as fine; the caller releases it. */
+  Mat free(int marks) {
+    byte[] half = ink.half();
+    byte[] free = new byte[half.length];
+    for (int i = 0; i < free.length; i++) {
+      free[i] = (byte) ((half[i] & marks) == 0 ? 255 : 0);
+    }
+    Mat mask = new Mat((grey.rows() + 1) / 2, (grey.cols() + 1) / 2, CvType.CV_8U);
+    mask.put(0, 0, free);
+    return mask;
+  }
+
+  /** The darkness in a square, row by row; 0 beyond the sheet. */
+  float[] darkness(Square square) {
+    float[] darkness = plainDarkness(square);
+    if (printTone != 0) {
+      boolean[] solid = solid(square);
+      for (int i = 0; i < solid.length; i++) {
+        darkness[i] -= solid[i] ? printTone : 0;
+      }
+    }
+    return darkness;
+  }
+
+  private float[] plainDarkness(Square square) {
+    int side = square.side();
+    byte[] bytes = square.bytes(grey);
+    float[] darkness = new float[square.pixels()];
+    float[] tones = new float[side];
+    PaperTone.Rows toneRows = tone.rows(square.left(), 1, side);
+    int end = square.endColumn(grey.cols());
+    int last = square.endRow(grey.rows());
+    for (int y = square.firstRow(); y < last; y++) {
+      toneRows.at((double) square.top() + y, tones);
+      for (int x = square.firstColumn(); x < end; x++) {
+        int i = y * side + x;
+        darkness[i] = 1 - (bytes[i] & 0xFF) / tones[x];
+      }
+    }
+    return darkness;
+  }
+
+  /** How surely each place of a square shows the coloured backing, 0 to 1, row by row. */
+  float[] backing(Square square) {
+    int side = square.side();
+    byte[] bytes = square.bytes(colour.orElseThrow());
+    float[] backing = new float[square.pixels()];
+    float[][] whites = new float[3][side];
+    List<PaperTone.Rows> tintRows =
+        tints.stream().map(tint -> tint.rows(square.left(), 1, side)).toList();
+    int end = square.endColumn(grey.cols());
+    int last = square.endRow(grey.rows());
+    for (int y = square.firstRow(); y < last; y++) {
+      whites(tintRows, (double) square.top() + y, whites);
+      for (int x = square.firstColumn(); x < end; x++) {
+        int i = y * side + x;
+        backing[i] =
+            backing(
+                magenta(
+                    (bytes[3 * i] & 0xFF) * whites[0][x],
+                    (bytes[3 * i + 1] & 0xFF) * whites[1][x],
+                    (bytes[3 * i + 2] & 0xFF) * whites[2][x]));
+      }
+    }
+    return backing;
+  }
+
+  /** Where in a square the paper's tone says nothing. */
+  boolean[] hidden(Square square) {
+    boolean[] hidden = set(square, KnownInk.HIDDEN | (printHidden ? KnownInk.SOLID : 0));
+    if (writingHidden) {
+      boolean[] solid = solid(square);
+      boolean[] written = written(square);
+      for (int i = 0; i < hidden.length; i++) {
+        hidden[i] |= written[i] && !solid[i];
+      }
+    }
+    return hidden;
+  }
+
+  /** Where in a square even a dark opening cannot be told. */
+  boolean[] covered(Square square) {
+    return set(square, KnownInk.COVERED);
+  }
+
+  /** Where a square is inside thick print. */
+  boolean[] solid(Square square) {
+    return set(square, KnownInk.SOLID);
+  }
+
+  private boolean[] set(Square square, int marks) {
+    byte[] cut = ink.marks(square);
+    boolean[] set = new boolean[cut.length];
+    for (int i = 0; i < set.length; i++) {
+      set[i] = (cut[i] & marks) != 0;
+    }
+    return set;
+  }
+
+  private boolean[] written(Square square) {
+    int side = square.side();
+    float[] darkness = plainDarkness(square);
+    byte[] ink = new byte[darkness.length];
+    for (int i = 0; i < ink.length; i++) {
+      ink[i] = (byte) (darkness[i] > INK ? 1 : 0);
+    }
+    try (Mats mats = new Mats()) {
+      Mat mask = mats.own(new Mat(side, side, CvType.CV_8U));
+      mask.put(0, 0, ink);
+      Imgproc.dilate(mask, mask, disc(INK_AROUND, mats));
+      mask.get(0, 0, ink);
+    }
+    boolean[] written = new boolean[ink.length];
+    for (int i = 0; i < ink.length; i++) {
+      written[i] = ink[i] != 0;
+    }
+    return written;
+  }
+
+  private static Mat disc(int reach, Mats mats) {
+    Size size = new Size(2.0 * reach + 1, 2.0 * reach + 1);
+    return mats.own(Imgproc.getStructuringElement(Imgproc.MORPH_ELLIPSE, size));
+  }
+
+  /** Unevenness of the plain paper over a few pixels, as a share of its tone. */
+  double noise() {
+    return Grain.of(grey, tone, target);
+  }
+
+  /** Two rows of a picture at a time, whose pixels are taken by fours. */
+  private static final class Pairs {
+
+    private final Mat picture;
+    private final int channels;
+    private final int last;
+    private final byte[] upper;
+    private final byte[] lower;
+
+    Pairs(Mat picture) {
+      this.picture = picture;
+      this.channels = picture.channels();
+      this.last = picture.cols() - 1;
+      this.upper = new byte[picture.cols() * channels];
+      this.lower = new byte[picture.cols() * channels];
+    }
+
+    void read(int pair) {
+      picture.get(2 * pair, 0, upper);
+      picture.get(Math.min(2 * pair + 1, picture.rows() - 1), 0, lower);
+    }
+
+    /** The sum of each four pixels; a last odd one counts twice. */
+    void sums(int channel, float[] sums) {
+      int whole = (last + 1) / 2;
+      for (int x = 0, i = channel; x < whole; x++, i += 2 * channels) {
+        int beside = i + channels;
+        sums[x] =
+            (upper[i] & 0xFF) + (upper[beside] & 0xFF) + (lower[i] & 0xFF) + (lower[beside] & 0xFF);
+      }
+      if (whole < sums.length) {
+        int i = last * channels + channel;
+        sums[whole] = 2 * ((upper[i] & 0xFF) + (lower[i] & 0xFF));
+      }
+    }
+
+    float backing(int four, float blue, float green, float red) {
+      int left = 2 * four * channels;
+      int right = Math.min(2 * four + 1, last) * channels;
+      return (of(upper, left, blue, green, red)
+              + of(upper, right, blue, green, red)
+              + of(lower, left, blue, green, red)
+              + of(lower, right, blue, green, red))
+          / 4;
+    }
+
+    private static float of(byte[] row, int at, float blue, float green, float red) {
+      return Surface.backing(
+          magenta(
+              (row[at] & 0xFF) * blue, (row[at + 1] & 0xFF) * green, (row[at + 2] & 0xFF) * red));
+    }
   }
 }

@@ -70,6 +70,9 @@ public final class NativeLibraries {
       if (!loadFromCache()) {
         Loader.load(opencv_java.class);
       }
+      // Pages are read side by side, which uses every processor without one waiting for another;
+      // threads of OpenCV's own would only stand in their way, and add their buffers to memory.
+      Core.setNumThreads(1);
     }
 
     static void once() {}

@@ -42,7 +42,10 @@ final class PdfFile implements PictureFile {
 
   static PdfFile open(byte[] content) throws UnreadableException {
     try {
-      return new PdfFile(Loader.loadPDF(content));
+      PDDocument document = Loader.loadPDF(content);
+      // Each picture is looked at once: kept ones would only fill memory.
+      document.setResourceCache(null);
+      return new PdfFile(document);
     } catch (InvalidPasswordException e) {
       throw new UnreadableException(
           ReasonCode.ENCRYPTED_PDF, "The PDF asks for a password: save it without one.");

@@ -15,7 +15,7 @@ import sheaf.scanner.opencv.Mats;
 /** Resamples a picture onto the page as designed. */
 final class Flattening {
 
-  /** The map is computed for every so many pixels and interpolated: it is smooth. */
+  /** The map is computed for blocks of so many pixels and interpolated: it is smooth. */
   private static final int GRID = 32;
 
   /** A picture finer than this many times the flat sheet is averaged down first. */
@@ -60,9 +60,7 @@ final class Flattening {
         source = reduced;
       }
       Mat from = map(map, part, perMm, new Point(around.x, around.y), reduction, mats);
-      Mat flat = new Mat();
-      Imgproc.remap(source, flat, from, mats.mat(), Imgproc.INTER_LINEAR);
-      return flat;
+      return Remapping.of(source, from, GRID, columns(part, perMm), rows(part, perMm));
     }
   }
 
@@ -91,13 +89,19 @@ final class Flattening {
     return new Rect(x, y, width, height);
   }
 
-  /** For every pixel of the flat part, where it comes from, from the place where that is cut. */
+  private static int columns(MmRect part, double perMm) {
+    return (int) Math.round(part.width() * perMm);
+  }
+
+  private static int rows(MmRect part, double perMm) {
+    return (int) Math.round(part.height() * perMm);
+  }
+
+  /** For every block of the flat part, where its middle comes from in what was cut. */
   private static Mat map(
       PageMap map, MmRect part, double perMm, Point cut, double reduction, Mats mats) {
-    int columns = (int) Math.round(part.width() * perMm);
-    int rows = (int) Math.round(part.height() * perMm);
-    int coarseColumns = columns / GRID + 2;
-    int coarseRows = rows / GRID + 2;
+    int coarseColumns = columns(part, perMm) / GRID + 2;
+    int coarseRows = rows(part, perMm) / GRID + 2;
     Mat coarse = mats.own(new Mat(coarseRows, coarseColumns, CvType.CV_32FC2));
     float[] row = new float[coarseColumns * 2];
     for (int r = 0; r < coarseRows; r++) {
@@ -111,9 +115,6 @@ final class Flattening {
       }
       coarse.put(r, 0, row);
     }
-    Mat fine = mats.mat();
-    Size size = new Size((double) coarseColumns * GRID, (double) coarseRows * GRID);
-    Imgproc.resize(coarse, fine, size, 0, 0, Imgproc.INTER_LINEAR);
-    return mats.own(fine.submat(0, rows, 0, columns));
+    return coarse;
   }
 }

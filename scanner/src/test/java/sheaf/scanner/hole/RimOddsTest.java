@@ -14,7 +14,10 @@ class RimOddsTest {
       Closeup closeup = Closeup.of(sheet.surface(), Seeds.Kind.DARK, 200, 200, 120);
       RimProfile rim = RimProfile.around(closeup, 200, 200);
 
-      assertThat(RimOdds.of(kind).where(rim, 30, 0.1)).isFinite();
+      for (float log : RimOdds.of(kind).where(rim, 20, 52)) {
+        assertThat(log).isFinite();
+      }
+      assertThat(RimOdds.of(kind).off(0.1)).isFinite();
       assertThat(RimOdds.of(kind).whether(rim, 30, 0.1, 0.5)).isFinite();
     }
   }

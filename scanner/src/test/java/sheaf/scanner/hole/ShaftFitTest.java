@@ -73,6 +73,9 @@ class ShaftFitTest {
   }
 
   private static ShaftFit fit(DrawnSurface sheet, double x, double y) {
-    return ShaftFit.around(sheet.surface(), Seeds.Kind.DARK, new Opening(x, y, 0.5), 20);
+    int reach = 20;
+    RimViews views =
+        RimViews.around(sheet.surface(), Seeds.Kind.DARK, x, y, reach + ShaftFit.BEYOND);
+    return new ShaftFit(views, new Opening(x, y, 0.5), reach);
   }
 }

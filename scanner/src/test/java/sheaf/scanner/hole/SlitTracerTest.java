@@ -48,8 +48,9 @@ class SlitTracerTest {
   }
 
   private static List<Slit> trace(DrawnSurface sheet) {
-    Grid tone = Grid.around(sheet.surface().darkness(), 200, 200, 190);
-    Grid hidden = Grid.around(sheet.surface().hidden(), 200, 200, 190);
+    Square around = Square.around(200, 200, 190);
+    Grid tone = new Grid(around, sheet.surface().darkness(around));
+    Grid hidden = Grid.of(around, sheet.surface().hidden(around));
     SlitTracer.Layer layer = new SlitTracer.Layer(tone, hidden, 0.08);
     return new SlitTracer(List.of(layer)).trace(HOLE, HeadShape.SHORTEST);
   }

@@ -1,4 +1,4 @@
-package sheaf.core.record;
+package sheaf.core.group;
 
 import sheaf.core.measure.Distance;
 
