@@ -16,6 +16,9 @@ import sheaf.core.job.SheetCode;
  * @param printScale how large it was printed; empty where that cannot be known, as from a photo
  * @param holes every hole found
  * @param fields every field of the sheet, blank ones too
+ * @param linesWithin how well the sheet was flattened: nine in ten places on its printed lines lie
+ *     within this of where they should be, in millimetres, as held against lines that flattening
+ *     had not used; empty where too little of them is seen to tell
  */
 public record PageReading(
     String source,
@@ -24,13 +27,26 @@ public record PageReading(
     OptionalDouble pixelsPerMm,
     Optional<PrintScale> printScale,
     List<Hole> holes,
-    List<FieldReading> fields) {
+    List<FieldReading> fields,
+    OptionalDouble linesWithin) {
 
   /** Copies the lists. */
   public PageReading {
     reasons = List.copyOf(reasons);
     holes = List.copyOf(holes);
     fields = List.copyOf(fields);
+  }
+
+  /** A page of which nobody measured how well it was flattened. */
+  public PageReading(
+      String source,
+      List<Reason> reasons,
+      Optional<SheetCode> sheet,
+      OptionalDouble pixelsPerMm,
+      Optional<PrintScale> printScale,
+      List<Hole> holes,
+      List<FieldReading> fields) {
+    this(source, reasons, sheet, pixelsPerMm, printScale, holes, fields, OptionalDouble.empty());
   }
 
   /** A page that could not be read. */
@@ -60,6 +76,7 @@ public record PageReading(
 
   /** The same reading under another source name. */
   public PageReading from(String newSource) {
-    return new PageReading(newSource, reasons, sheet, pixelsPerMm, printScale, holes, fields);
+    return new PageReading(
+        newSource, reasons, sheet, pixelsPerMm, printScale, holes, fields, linesWithin);
   }
 }

@@ -55,10 +55,19 @@ class PageJsonRoundTripTest {
             Arbitraries.doubles().between(1, 50).optional(),
             scales().optional(),
             holes().list().ofMaxSize(6),
-            fields().list().ofMaxSize(4).uniqueElements(FieldReading::key))
+            fields().list().ofMaxSize(4).uniqueElements(FieldReading::key),
+            Arbitraries.doubles().between(0, 2).optional())
         .as(
-            (source, reasons, sheet, resolution, scale, holes, fields) ->
-                new PageReading(source, reasons, sheet, maybe(resolution), scale, holes, fields));
+            (source, reasons, sheet, resolution, scale, holes, fields, within) ->
+                new PageReading(
+                    source,
+                    reasons,
+                    sheet,
+                    maybe(resolution),
+                    scale,
+                    holes,
+                    fields,
+                    maybe(within)));
   }
 
   private static Arbitrary<Reason> reasons() {
