@@ -173,16 +173,10 @@ final class Registration {
     return perspective(marks, 0);
   }
 
-  /**
-   * Refuses marks of which more than a few are off a map: they are not on one sheet.
-   *
-   * @throws UnreadableException with what to do
-   */
-  static void refuseUnlessOnOneSheet(Marks marks, PageMap map) throws UnreadableException {
+  /** Whether no more than a few marks are off a map, so that they may be on one sheet. */
+  static boolean onOneSheet(Marks marks, PageMap map) {
     long astray = marks.marks().stream().filter(m -> stray(map, marks.family(), m) > STRAY).count();
-    if (astray > MAY_STRAY || marks.marks().size() - astray < LEAST_MARKS) {
-      throw notFlat();
-    }
+    return astray <= MAY_STRAY && marks.marks().size() - astray >= LEAST_MARKS;
   }
 
   /** Whether a map shows most marks where they are seen, as it does when the sheet lies flat. */
@@ -194,7 +188,8 @@ final class Registration {
     return astray <= MAY_STRAY;
   }
 
-  private static UnreadableException notFlat() {
+  /** Why marks that are not on one sheet are refused. */
+  static UnreadableException notFlat() {
     return new UnreadableException(
         ReasonCode.NOT_FLAT,
         "The register marks do not fit on one sheet of paper: press the sheet flat, with no other sheet in the picture, and take it again.");

@@ -61,7 +61,9 @@ public record SheetInPicture(
     CurledPage rough = Smoothing.byMarks(marks, pixels.size());
     Geometry geometry = new Geometry(family, rough, marks.marks().size());
     refuseIfCoarse(geometry);
-    Registration.refuseUnlessOnOneSheet(marks, rough);
+    if (!Registration.onOneSheet(marks, rough)) {
+      return squeezed(picture, marks);
+    }
     SheetCode code = CodeReader.read(pixels, rough, family.codes());
     Layout layout = layout(code, family);
     WholeSheet.refuseUnlessInside(layout, geometry, pixels.size());
@@ -70,6 +72,16 @@ public record SheetInPicture(
     FlatSheet flat =
         Flattening.flatten(pixels, new Geometry(family, smooth.map(), marks.marks().size()));
     return new SheetInPicture(code, layout, flat, Optional.empty(), smooth.off(), smooth.map());
+  }
+
+  /** No camera takes such a picture: a flat sheet whose picture was made narrower or lower. */
+  private static SheetInPicture squeezed(Picture picture, Registration.Marks marks)
+      throws UnreadableException {
+    FlatPage flat = Registration.flat(marks);
+    if (!Registration.fits(marks, flat)) {
+      throw Registration.notFlat();
+    }
+    return onGlass(picture, new Geometry(marks.family(), flat, marks.marks().size()));
   }
 
   private static SheetInPicture onGlass(Picture picture, Geometry geometry)
@@ -85,7 +97,7 @@ public record SheetInPicture(
         code,
         layout,
         Flattening.flatten(pixels, geometry),
-        ScaleMeasure.of(geometry, picture.stated().orElseThrow()),
+        picture.stated().flatMap(stated -> ScaleMeasure.of(geometry, stated)),
         off,
         geometry.map());
   }
