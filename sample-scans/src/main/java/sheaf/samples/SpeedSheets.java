@@ -5,8 +5,11 @@ import sheaf.core.job.SheetCode;
 import sheaf.core.layout.Variant;
 import sheaf.core.page.MmVector;
 import sheaf.core.page.Paper;
+import sheaf.samples.scan.Bend;
 import sheaf.samples.scan.FlatbedScan;
+import sheaf.samples.scan.Lens;
 import sheaf.samples.scan.Lighting;
+import sheaf.samples.scan.PaperShape;
 import sheaf.samples.scan.PhonePhoto;
 import sheaf.samples.scan.Pose;
 import sheaf.samples.scan.ScanFile;
@@ -37,10 +40,22 @@ final class SpeedSheets {
   static byte[] photo(Behind behind) {
     Scene scene = scene(behind);
     Pose pose = new Pose(12, 250, -4, 0.93, 2, 0);
-    Lighting indoors = new Lighting(-0.2, 0.1, 0.25, 0, 0, 0, 0, 1, 0.1);
+    Lighting indoors = new Lighting(-0.2, 0.1, 0.25, 0, 0, 0, 0, 1, 0.1, 0, 1, 0);
     PhonePhoto camera =
         new PhonePhoto(
-            3000, 4000, 1, pose, 0.015, 1.5, indoors, scene.scale(), 0.8, 0.5, 2, scene.seed());
+            3000,
+            4000,
+            1,
+            pose,
+            new Lens(0.75, 0.015, 0),
+            PaperShape.of(Bend.arch(0, Paper.LETTER.width(), 1.5)),
+            indoors,
+            scene.scale(),
+            0.8,
+            0.5,
+            2,
+            0.3,
+            scene.seed());
     Scene.Ready ready = scene.make(Studio.PIXELS_PER_MM);
     return ScanFile.photo(camera.take(ready.page(), ready.backdrop()), QUALITY, 1);
   }

@@ -17,7 +17,9 @@ import sheaf.core.page.MmVector;
 import sheaf.core.page.Paper;
 import sheaf.core.reading.PrintScale;
 import sheaf.samples.scan.FlatbedScan;
+import sheaf.samples.scan.Lens;
 import sheaf.samples.scan.Lighting;
+import sheaf.samples.scan.PaperShape;
 import sheaf.samples.scan.PhonePhoto;
 import sheaf.samples.scan.Pose;
 import sheaf.samples.scan.ScanFile;
@@ -110,20 +112,22 @@ final class Studio {
   }
 
   /** A phone of eight megapixels. */
-  static PhonePhoto camera(int orientation, Pose pose, Lighting lighting, double bulge, long seed) {
+  static PhonePhoto camera(
+      int orientation, Pose pose, Lighting lighting, PaperShape paper, long seed) {
     boolean sideways = orientation == 6 || orientation == 8;
     return new PhonePhoto(
         sideways ? 3264 : 2448,
         sideways ? 2448 : 3264,
         orientation,
         pose,
-        0.015,
-        bulge,
+        new Lens(0.75, 0.015, 0),
+        paper,
         lighting,
         PrintScale.TRUE_SIZE,
         0.8,
         0.5,
         1.2,
+        0.3,
         seed);
   }
 }

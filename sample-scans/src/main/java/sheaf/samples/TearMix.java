@@ -52,11 +52,11 @@ public final class TearMix {
     Behind behind = drawn.sheet().behind();
     boolean board = behind == Behind.FOAM || behind == Behind.WOOD;
     TearScene scene = board ? drawn.pinned() : drawn;
-    PhonePhoto camera = PhotoMix.camera(scene.sheet().scale(), random);
+    PhonePhoto camera = PhotoMix.camera(scene.sheet(), board, random);
+    int quality = PhotoMix.quality(random);
     Scene.Ready ready = scene.make(PhotoMix.FINE);
     byte[] file =
-        ScanFile.photo(
-            camera.take(ready.page(), ready.backdrop()), PhotoMix.QUALITY, camera.orientation());
+        ScanFile.photo(camera.take(ready.page(), ready.backdrop()), quality, camera.orientation());
     return new Sample(file, scene.truth(0, true, false));
   }
 }

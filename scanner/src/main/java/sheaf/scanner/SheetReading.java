@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import sheaf.core.reading.PageReading;
 import sheaf.core.reading.Reason;
+import sheaf.core.reading.ReasonCode;
 import sheaf.scanner.field.FieldReader;
 import sheaf.scanner.hole.ArrowsShot;
 import sheaf.scanner.hole.HoleReader;
@@ -22,10 +23,17 @@ import sheaf.scanner.tear.TearReader;
  */
 record SheetReading(PageReading page, List<SlitLine> slits) {
 
+  /**
+   * Nine in ten places on lines are this near to where they should be, in millimetres, or the page
+   * is a doubt: as far off as a hole's own centre may be told at worst without one.
+   */
+  private static final double FLAT_ENOUGH = 0.7;
+
   static SheetReading of(String source, SheetInPicture sheet) {
     List<Reason> reasons = new ArrayList<>();
     sheet.printScale().flatMap(PrintSize::worthSaying).ifPresent(reasons::add);
     HiddenPrint.doubt(sheet.flat(), sheet.layout()).ifPresent(reasons::add);
+    curl(sheet).ifPresent(reasons::add);
     FieldReader boxes = FieldReader.measure(sheet.flat(), sheet.layout());
     ArrowsShot shot = ArrowsShot.of(boxes.read(List.of()).readings(), sheet.layout());
     boolean zones = TearReader.reads(sheet.layout());
@@ -48,7 +56,23 @@ record SheetReading(PageReading page, List<SlitLine> slits) {
             sheet.printScale(),
             holes.found(),
             tears.found(),
-            fields.readings());
+            fields.readings(),
+            sheet.offLines());
     return new SheetReading(page, holes.slits());
+  }
+
+  private static Optional<Reason> curl(SheetInPicture sheet) {
+    OptionalDouble off = sheet.offLines();
+    // On a scanner's glass the marks lie as a flat sheet's do, or it is taken for a photo.
+    boolean onGlass = sheet.printScale().isPresent();
+    if (onGlass || off.isPresent() && off.getAsDouble() <= FLAT_ENOUGH) {
+      return Optional.empty();
+    }
+    String message =
+        off.isEmpty()
+            ? "Too few of the sheet's printed lines are seen to tell whether it lies flat: take a sharper picture of the whole sheet."
+            : "The sheet is curled: places on it may be %.1f mm off. Press it flat or photograph it from straight above, and read it again."
+                .formatted(off.getAsDouble());
+    return Optional.of(Reason.of(ReasonCode.CURLED, message));
   }
 }

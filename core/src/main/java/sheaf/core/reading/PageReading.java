@@ -17,6 +17,9 @@ import sheaf.core.job.SheetCode;
  * @param holes every hole found
  * @param tears what was found in the zones of a tear sheet, by zone
  * @param fields every field of the sheet, blank ones too
+ * @param linesWithin how well the sheet was flattened: nine in ten places on its printed lines lie
+ *     within this of where they should be, in millimetres, as held against lines that flattening
+ *     had not used; empty where too little of them is seen to tell
  */
 public record PageReading(
     String source,
@@ -26,7 +29,8 @@ public record PageReading(
     Optional<PrintScale> printScale,
     List<Hole> holes,
     List<TearReading> tears,
-    List<FieldReading> fields) {
+    List<FieldReading> fields,
+    OptionalDouble linesWithin) {
 
   /** Copies the lists. */
   public PageReading {
@@ -36,7 +40,7 @@ public record PageReading(
     fields = List.copyOf(fields);
   }
 
-  /** A page of a sheet that has no zones to tear. */
+  /** A page without tears of which nobody measured how well it was flattened. */
   public PageReading(
       String source,
       List<Reason> reasons,
@@ -45,7 +49,16 @@ public record PageReading(
       Optional<PrintScale> printScale,
       List<Hole> holes,
       List<FieldReading> fields) {
-    this(source, reasons, sheet, pixelsPerMm, printScale, holes, List.of(), fields);
+    this(
+        source,
+        reasons,
+        sheet,
+        pixelsPerMm,
+        printScale,
+        holes,
+        List.of(),
+        fields,
+        OptionalDouble.empty());
   }
 
   /** A page that could not be read. */
@@ -76,6 +89,6 @@ public record PageReading(
   /** The same reading under another source name. */
   public PageReading from(String newSource) {
     return new PageReading(
-        newSource, reasons, sheet, pixelsPerMm, printScale, holes, tears, fields);
+        newSource, reasons, sheet, pixelsPerMm, printScale, holes, tears, fields, linesWithin);
   }
 }

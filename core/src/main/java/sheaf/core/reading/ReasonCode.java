@@ -39,6 +39,8 @@ public enum ReasonCode {
   /** The code names a layout that this version does not know. */
   UNKNOWN_LAYOUT(ReadingState.REFUSED),
 
+  /** The sheet is curled or tilted more than can surely be taken out. */
+  CURLED(ReadingState.CHECK),
   /** Printed words cannot be seen: the sheet is folded over, covered or torn off there. */
   PRINT_HIDDEN(ReadingState.CHECK),
   /** The sheet is larger one way than the other by more than a printer does. */

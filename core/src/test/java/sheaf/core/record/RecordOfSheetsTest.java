@@ -200,7 +200,8 @@ class RecordOfSheetsTest {
             Optional.of(scale),
             List.of(),
             List.of(tears),
-            List.of()));
+            List.of(),
+            OptionalDouble.empty()));
   }
 
   private static TearReading tear(int zone, double right, double down) {

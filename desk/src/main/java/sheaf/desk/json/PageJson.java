@@ -29,6 +29,8 @@ import sheaf.core.reading.ReasonCode;
  *                pointError, tailError, confidence}
  * fields         object: key to {text, value, unit, confidence, state (read, check, blank)};
  *                text, value and unit are null where there is none
+ * linesWithin    number or null: nine in ten places on printed lines lie within so many millimetres
+ *                of where they should be on the flattened page
  * </pre>
  *
  * <p>Places and lengths are millimetres on the page as designed, from its top-left corner, x to the
@@ -58,7 +60,11 @@ public final class PageJson {
         Tree.optional(tree, "printScaleXY", PageJson::printScale),
         Tree.list(tree, "holes", HoleJson::parse),
         Tree.list(tree, "tears", TearJson::parse),
-        FieldJson.parseAll(Tree.get(tree, "fields")));
+        FieldJson.parseAll(Tree.get(tree, "fields")),
+        // Readings kept from before it was measured do not tell.
+        tree.has("linesWithin")
+            ? Tree.optionalNumber(tree, "linesWithin")
+            : OptionalDouble.empty());
   }
 
   static ObjectNode tree(PageReading page) {
@@ -68,9 +74,7 @@ public final class PageJson {
     ArrayNode reasons = tree.putArray("reasons");
     page.reasons().forEach(reason -> reasons.add(tree(reason)));
     tree.set("sheet", page.sheet().map(SheetJson::tree).orElse(null));
-    OptionalDouble resolution = page.pixelsPerMm();
-    tree.put(
-        "pixelsPerMm", resolution.isPresent() ? Round.hundredth(resolution.getAsDouble()) : null);
+    tree.put("pixelsPerMm", hundredth(page.pixelsPerMm()));
     tree.put("printScale", page.printScale().map(scale -> Round.scale(scale.mean())).orElse(null));
     tree.set("printScaleXY", page.printScale().map(PageJson::tree).orElse(null));
     ArrayNode holes = tree.putArray("holes");
@@ -78,7 +82,12 @@ public final class PageJson {
     ArrayNode tears = tree.putArray("tears");
     page.tears().forEach(tear -> tears.add(TearJson.tree(tear, page.printScale())));
     tree.set("fields", FieldJson.tree(page.fields()));
+    tree.put("linesWithin", hundredth(page.linesWithin()));
     return tree;
+  }
+
+  private static Double hundredth(OptionalDouble number) {
+    return number.isPresent() ? Round.hundredth(number.getAsDouble()) : null;
   }
 
   private static ObjectNode tree(Reason reason) {

@@ -64,10 +64,23 @@ class PageJsonRoundTripTest {
             holes().list().ofMaxSize(6),
             tears().list().ofMaxSize(4),
             fields().list().ofMaxSize(4).uniqueElements(FieldReading::key))
-        .as(
+        .flatAs(
             (source, reasons, sheet, resolution, scale, holes, tears, fields) ->
-                new PageReading(
-                    source, reasons, sheet, maybe(resolution), scale, holes, tears, fields));
+                Arbitraries.doubles()
+                    .between(0, 2)
+                    .optional()
+                    .map(
+                        within ->
+                            new PageReading(
+                                source,
+                                reasons,
+                                sheet,
+                                maybe(resolution),
+                                scale,
+                                holes,
+                                tears,
+                                fields,
+                                maybe(within))));
   }
 
   private static Arbitrary<Reason> reasons() {

@@ -35,7 +35,8 @@ class PageJsonTest {
             "printScaleXY",
             "holes",
             "tears",
-            "fields");
+            "fields",
+            "linesWithin");
   }
 
   @Test

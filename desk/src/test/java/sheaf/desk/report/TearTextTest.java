@@ -35,7 +35,8 @@ class TearTextTest {
         Optional.empty(),
         List.of(),
         List.of(tears),
-        List.of());
+        List.of(),
+        OptionalDouble.empty());
   }
 
   private static String text(TearReading... tears) {

@@ -56,6 +56,8 @@ public record FlatbedScan(
             (int) Math.round(glass.height * perMm),
             colour,
             blur,
+            Streak.NONE,
+            0,
             new Tones(gamma, noise, 0.8 * noise, random));
     BufferedImage image = exposure.take(glass, points(page.pixelsPerMm() / perMm));
     soil(image, perMm, random);

@@ -15,6 +15,9 @@ import sheaf.samples.raster.Clouds;
  * @param shadowFrom where the shadow begins, in millimetres from the sheet's middle
  * @param penumbra half the width of its soft edge, in millimetres
  * @param warmth by what share red is brighter than blue; may be negative
+ * @param tint by what share green is brighter than both, as under tubes; may be negative
+ * @param exposure how bright the camera made it all, 1 for white paper just below full white
+ * @param glare grey levels that a flash adds where paper and toner mirror it
  */
 public record Lighting(
     double across,
@@ -25,23 +28,39 @@ public record Lighting(
     double shadowAngle,
     double shadowFrom,
     double penumbra,
-    double warmth) {
+    double warmth,
+    double tint,
+    double exposure,
+    double glare) {
 
   /** Shade is bluer than sun by this share. */
   private static final double SKY = 0.06;
 
-  /** Draws what is usual: uneven, a shadow in a third of the pictures, a flash in a sixth. */
+  /** Width of a flash's mirrored spot, as a share of the camera's distance. */
+  private static final double SPOT = 0.11;
+
+  /**
+   * Draws what is usual: uneven, a shadow in four of ten pictures, half of them hard, a flash in a
+   * seventh, lamps and daylight that the camera took for white more or less well.
+   */
   public static Lighting draw(RandomGenerator random) {
+    boolean shaded = random.nextInt(10) < 4;
+    boolean hard = random.nextBoolean();
+    boolean flash = random.nextInt(7) == 0;
+    boolean indoors = random.nextBoolean();
     return new Lighting(
         random.nextDouble(-0.3, 0.3),
         random.nextDouble(-0.25, 0.25),
         random.nextDouble(0, 0.35),
-        random.nextInt(6) == 0 ? random.nextDouble(0.1, 0.35) : 0,
-        random.nextInt(3) == 0 ? random.nextDouble(0.25, 0.55) : 0,
+        flash ? random.nextDouble(0.1, 0.35) : 0,
+        shaded ? random.nextDouble(0.2, 0.6) : 0,
         random.nextDouble(2 * Math.PI),
-        random.nextDouble(-60, 60),
-        random.nextDouble(1.5, 12),
-        random.nextDouble(-0.06, 0.12));
+        random.nextDouble(-90, 90),
+        hard ? random.nextDouble(0.6, 3) : random.nextDouble(3, 25),
+        indoors ? random.nextDouble(0, 0.2) : random.nextDouble(-0.1, 0.06),
+        indoors ? random.nextDouble(-0.03, 0.05) : random.nextDouble(-0.02, 0.02),
+        random.nextDouble(0.72, 1.08),
+        flash ? random.nextDouble(15, 90) : 0);
   }
 
   /**
@@ -61,9 +80,21 @@ public record Lighting(
     double shade = shadow == 0 ? 0 : shadow * covered(x, y, edge);
     double lit = tone * (1 - shade);
     double blue = SKY * shade / Math.max(0.01, 1 - shade);
-    rgb[0] *= (float) (lit * (1 + warmth / 2 - blue));
-    rgb[1] *= (float) lit;
-    rgb[2] *= (float) (lit * (1 - warmth / 2 + blue));
+    lit *= exposure;
+    rgb[0] *= (float) (lit * (1 + warmth / 2 - tint / 2 - blue));
+    rgb[1] *= (float) (lit * (1 + tint / 2));
+    rgb[2] *= (float) (lit * (1 - warmth / 2 - tint / 2 + blue));
+  }
+
+  /**
+   * Grey levels that paper adds where it mirrors the flash.
+   *
+   * @param away millimetres on the sheet from where the camera is mirrored
+   * @param distance of the camera, in millimetres
+   */
+  float mirrored(double away, double distance) {
+    double spot = away / (SPOT * distance);
+    return (float) (glare * Math.exp(-spot * spot / 2));
   }
 
   private double covered(double x, double y, Clouds edge) {

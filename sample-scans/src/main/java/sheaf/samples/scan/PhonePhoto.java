@@ -2,8 +2,9 @@ package sheaf.samples.scan;
 
 import java.awt.image.BufferedImage;
 import java.util.SplittableRandom;
+import sheaf.core.page.MmPoint;
+import sheaf.core.page.Paper;
 import sheaf.core.reading.PrintScale;
-import sheaf.samples.raster.Clouds;
 import sheaf.samples.scene.Backdrop;
 import sheaf.samples.scene.Page;
 
@@ -14,13 +15,14 @@ import sheaf.samples.scene.Page;
  * @param height the same, down
  * @param orientation that the file states: 1, 3, 6 or 8 of Exif
  * @param pose of the camera, as the picture is shown
- * @param distortion of the lens: how much farther out the picture's edge is seen; may be negative
- * @param bulge by which the paper stands off the board in its middle, in millimetres
+ * @param lens of the camera
+ * @param paper how it stands off the board
  * @param lighting of the sheet
  * @param scale of the print
  * @param blur standard deviation of defocus, in pixels
  * @param motion by which the camera moved, in pixels
  * @param noise standard deviation of the sensor's noise on white, in grey levels
+ * @param sharpening by the phone, 0 for none
  * @param seed of all that is random
  */
 public record PhonePhoto(
@@ -28,23 +30,18 @@ public record PhonePhoto(
     int height,
     int orientation,
     Pose pose,
-    double distortion,
-    double bulge,
+    Lens lens,
+    PaperShape paper,
     Lighting lighting,
     PrintScale scale,
     double blur,
     double motion,
     double noise,
+    double sharpening,
     long seed) {
 
-  /** Focal length in picture widths: a phone's main lens is like 26 to 28 mm on 36 mm film. */
-  private static final double FOCAL = 27 / 36.0;
-
-  /**
-   * Points of a pixel at which light is gathered, spread along the way that the camera moved; two
-   * are enough where the optics blur by half a pixel or more.
-   */
-  private static final int POINTS = 2;
+  /** Light is gathered in the middle of each pixel; optics blur more than that. */
+  private static final double[][] POINTS = {{0.5, 0.5}};
 
   /** Phones brighten the middle tones. */
   private static final double GAMMA = 0.92;
@@ -52,84 +49,41 @@ public record PhonePhoto(
   /** Takes the picture. */
   public BufferedImage take(Page page, Backdrop backdrop) {
     SplittableRandom random = new SplittableRandom(seed);
-    Eye eye = new Eye(page, backdrop, random);
+    PhotoView view = new PhotoView(this, page, backdrop, random);
     Tones tones = new Tones(GAMMA, 0.7 * noise, noise, random);
     double angle = random.nextDouble(2 * Math.PI);
-    return new Exposure(width, height, true, blur, tones).take(eye, points(angle));
+    Streak streak = Streak.of(motion * Math.cos(angle), motion * Math.sin(angle));
+    return new Exposure(width, height, true, blur, streak, sharpening, tones).take(view, POINTS);
   }
 
-  private double[][] points(double angle) {
-    double[][] points = new double[POINTS][];
-    for (int i = 0; i < POINTS; i++) {
-      double share = (i + 0.5) / POINTS;
-      double moved = motion * (share - 0.5);
-      points[i] = new double[] {share + moved * Math.cos(angle), share + moved * Math.sin(angle)};
-    }
-    return points;
+  /**
+   * Where a place of the sheet is seen in the picture, upright as a viewer shows it, in pixels;
+   * whole numbers are pixel centres.
+   */
+  public double[] seen(MmPoint place, Paper size) {
+    double pageWidth = size.width() * scale.x();
+    double pageHeight = size.height() * scale.y();
+    Sight sight = sight(pageWidth, pageHeight);
+    double[] pixel = new double[2];
+    sight.project(
+        paper.on(pageWidth, pageHeight),
+        place.x() * scale.x() - pageWidth / 2,
+        place.y() * scale.y() - pageHeight / 2,
+        new double[3],
+        pixel);
+    double[] upright =
+        switch (orientation) {
+          case 3 -> new double[] {width - pixel[0], height - pixel[1]};
+          case 6 -> new double[] {height - pixel[1], pixel[0]};
+          case 8 -> new double[] {pixel[1], width - pixel[0]};
+          default -> pixel;
+        };
+    return new double[] {upright[0] - 0.5, upright[1] - 0.5};
   }
 
-  /** What the camera sees through each place of the picture. */
-  private final class Eye implements Exposure.View {
-
-    private final Sampler sampler;
-    private final double pageWidth;
-    private final double pageHeight;
-    private final double focal = FOCAL * Math.max(width, height);
-    private final double[][] axes;
-    private final double[] camera;
-    private final Bulge paper;
-    private final boolean upright;
-    private final double facing;
-    private final Clouds shadowEdge;
-
-    Eye(Page page, Backdrop backdrop, SplittableRandom random) {
-      sampler = new Sampler(page, backdrop);
-      pageWidth = page.width() / page.pixelsPerMm() * scale.x();
-      pageHeight = page.height() / page.pixelsPerMm() * scale.y();
-      Pose stored = asStored();
-      axes = stored.axes();
-      camera = stored.place(width, height, pageWidth, pageHeight, focal);
-      upright = random.nextBoolean();
-      paper = new Bulge(upright ? pageWidth : pageHeight, bulge);
-      facing = random.nextDouble(-0.8, 0.8);
-      shadowEdge = new Clouds(80, random);
-    }
-
-    @Override
-    public void light(double x, double y, float[] rgb) {
-      double right = (x - width / 2.0) / focal;
-      double down = (y - height / 2.0) / focal;
-      double farther = 1 + distortion * (right * right + down * down);
-      right *= farther;
-      down *= farther;
-      double dx = axes[0][0] * right + axes[1][0] * down + axes[2][0];
-      double dy = axes[0][1] * right + axes[1][1] * down + axes[2][1];
-      double dz = axes[0][2] * right + axes[1][2] * down + axes[2][2];
-      double px = 0;
-      double py = 0;
-      double rise = 0;
-      // Where the ray meets paper that stands off the board by little: three steps are plenty.
-      for (int step = 0; step < (bulge == 0 ? 1 : 3); step++) {
-        double t = (-rise - camera[2]) / dz;
-        px = camera[0] + t * dx;
-        py = camera[1] + t * dy;
-        boolean onSheet = Math.abs(upright ? py : px) < (upright ? pageHeight : pageWidth) / 2;
-        rise = onSheet ? paper.height(upright ? px : py) : 0;
-      }
-      seen(px, py, rgb);
-      lighting.apply(2 * x / width - 1, 2 * y / height - 1, px, py, shadowEdge, rgb);
-    }
-
-    private void seen(double px, double py, float[] rgb) {
-      double across = upright ? paper.onPaper(px) : px;
-      double along = upright ? py : paper.onPaper(py);
-      sampler.light(
-          (across + pageWidth / 2) / scale.x(), (along + pageHeight / 2) / scale.y(), rgb);
-      float lit = (float) (1 + facing * paper.slope(upright ? px : py));
-      for (int c = 0; c < 3; c++) {
-        rgb[c] *= lit;
-      }
-    }
+  /** What the camera sees where, in the picture as stored. */
+  Sight sight(double pageWidth, double pageHeight) {
+    return new Sight(asStored(), lens, width, height, pageWidth, pageHeight);
   }
 
   /** The pose as the stored picture shows it, which a viewer turns by the stated orientation. */

@@ -9,6 +9,9 @@ final class Sampler {
   /** How far a page's edge keeps light off what it lies on, in millimetres. */
   private static final double EDGE_SHADOW = 0.5;
 
+  /** How much farther for each millimetre that the page stands off. */
+  private static final double RISE_SHADOW = 0.8;
+
   private static final double EDGE_DEPTH = 0.3;
 
   private final int[] pixels;
@@ -53,13 +56,26 @@ final class Sampler {
   }
 
   private void beside(double xMm, double yMm, float[] rgb) {
+    beside(xMm, yMm, xMm, yMm, 0, rgb);
+  }
+
+  /**
+   * The light beside a page that stands off what it lies on.
+   *
+   * @param xMm where the backdrop is seen, in millimetres of the page
+   * @param yMm the same, down
+   * @param sheetX where the page would be seen if it went on, in its millimetres
+   * @param sheetY the same, down
+   * @param rise by which the page stands off, in millimetres
+   */
+  void beside(double xMm, double yMm, double sheetX, double sheetY, double rise, float[] rgb) {
     backdrop.light(xMm, yMm, rgb);
-    double dx = Math.max(Math.max(-xMm, xMm - width / perMm), 0);
-    double dy = Math.max(Math.max(-yMm, yMm - height / perMm), 0);
-    double away = Math.hypot(dx, dy) / EDGE_SHADOW;
+    double dx = Math.max(Math.max(-sheetX, sheetX - width / perMm), 0);
+    double dy = Math.max(Math.max(-sheetY, sheetY - height / perMm), 0);
+    double away = Math.hypot(dx, dy) / (EDGE_SHADOW + RISE_SHADOW * rise);
     if (away < 6) {
       // Two edges lie in their own shadow, the other two hardly.
-      double side = xMm > 0 && yMm > 0 ? 1 : 0.4;
+      double side = sheetX > 0 && sheetY > 0 ? 1 : 0.4;
       float shade = (float) (1 - EDGE_DEPTH * side * Math.exp(-away));
       for (int c = 0; c < 3; c++) {
         rgb[c] *= shade;

@@ -23,7 +23,7 @@ public interface Backdrop {
       case BACKING -> backing(colour, paper, random);
       case FOAM -> foam(colour, random);
       case WOOD -> wood(colour, random);
-      case BLACK, GREY, WHITE -> plain(colour, random);
+      case BLACK, GREY, WHITE, SKY -> plain(colour, random);
     };
   }
 

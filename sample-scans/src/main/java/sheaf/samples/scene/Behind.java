@@ -17,7 +17,9 @@ public enum Behind {
   /** A foam target's dark face, for photos. */
   FOAM(new Color(40, 39, 40)),
   /** A wooden board, for photos. */
-  WOOD(new Color(176, 128, 76));
+  WOOD(new Color(176, 128, 76)),
+  /** Nothing but bright sky, as behind an open frame: its holes are as bright as the paper. */
+  SKY(new Color(226, 236, 250));
 
   private final Color colour;
 

@@ -130,7 +130,7 @@ class StrangePictureTest {
 
     PageReading reading = Readings.of(together(left, right, left.getWidth(), shift));
 
-    Readings.assertRefused(reading, ReasonCode.NOT_FLAT, "no other sheet in the picture");
+    Readings.assertRefused(reading, ReasonCode.CODE_AGAINST_MARKS, "take one picture of each");
   }
 
   @Test

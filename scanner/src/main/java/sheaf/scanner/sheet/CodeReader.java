@@ -39,8 +39,11 @@ final class CodeReader {
   private static final List<Function<LuminanceSource, Binarizer>> BINARIZERS =
       List.of(HybridBinarizer::new, GlobalHistogramBinarizer::new);
 
-  /** Looks a little beyond the code's own square, in millimetres. */
-  private static final double AROUND = 0.8;
+  /** Looks beyond the code's own square, in millimetres: a curled sheet is not yet quite flat. */
+  private static final double AROUND = 2;
+
+  /** Pixels a millimetre at which codes are read: seven for each of their modules. */
+  private static final double PIXELS_PER_MM = 10;
 
   private CodeReader() {}
 
@@ -49,9 +52,9 @@ final class CodeReader {
    *
    * @throws UnreadableException when neither can be read or they differ
    */
-  static SheetCode read(FlatSheet sheet, List<MmRect> codes) throws UnreadableException {
+  static SheetCode read(Mat picture, PageMap map, List<MmRect> codes) throws UnreadableException {
     List<SheetCode> read =
-        codes.stream().flatMap(code -> decode(sheet, code).stream()).distinct().toList();
+        codes.stream().flatMap(code -> decode(picture, map, code).stream()).distinct().toList();
     if (read.isEmpty()) {
       throw new UnreadableException(
           ReasonCode.CODE_UNREADABLE,
@@ -65,9 +68,12 @@ final class CodeReader {
     return read.get(0);
   }
 
-  private static Optional<SheetCode> decode(FlatSheet sheet, MmRect code) {
+  private static Optional<SheetCode> decode(Mat picture, PageMap map, MmRect code) {
     try (Mats mats = new Mats()) {
-      Mat crop = mats.own(sheet.grey().submat(sheet.pixels(code.grow(AROUND))));
+      Mat crop = mats.own(Flattening.part(picture, map, code.grow(AROUND), PIXELS_PER_MM));
+      if (crop.channels() == 3) {
+        Imgproc.cvtColor(crop, crop, Imgproc.COLOR_BGR2GRAY);
+      }
       for (double scale : SCALES) {
         Mat scaled = mats.mat();
         Imgproc.resize(crop, scaled, new Size(), scale, scale, Imgproc.INTER_AREA);

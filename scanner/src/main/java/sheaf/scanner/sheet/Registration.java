@@ -33,20 +33,52 @@ final class Registration {
   private static final double STRAY = 2.5;
 
   /**
-   * Corners may miss the fitted map by this much, in millimetres: four times what a clean scan
-   * shows, and well below what would move a hole by half its own uncertainty.
+   * On glass a mark's farthest corner misses the map by no more than this, in millimetres: four
+   * times what a clean scan shows, and well below what would move a hole by half its uncertainty.
    */
   private static final double FLAT_ENOUGH = 0.5;
 
+  /** Marks that may stray: one folded over or lifted with its corner, and one cut by a hole. */
+  private static final int MAY_STRAY = 2;
+
   private Registration() {}
 
-  static Geometry of(Mat grey) throws UnreadableException {
-    List<SeenMark> seen = MarkFinder.find(grey);
+  /**
+   * A sheet's marks in a picture.
+   *
+   * @param family that they belong to
+   * @param marks seen, any four of eight that span the sheet
+   */
+  record Marks(MarkFamily family, List<SeenMark> marks) {
+
+    /** The corners of all marks, each as two sightings; a mark is a part of its own. */
+    List<Sighting> sightings(double pixelsPerMm) {
+      List<Sighting> sightings = new ArrayList<>();
+      for (SeenMark mark : marks) {
+        List<MmPoint> corners = corners(family, mark);
+        int part = mark.tag() % MarkFamily.MARKS;
+        for (int i = 0; i < corners.size(); i++) {
+          Point seen = mark.corners().get(i);
+          sightings.add(new Sighting(corners.get(i), seen, 1, 0, pixelsPerMm, part));
+          sightings.add(new Sighting(corners.get(i), seen, 0, 1, pixelsPerMm, part));
+        }
+      }
+      return sightings;
+    }
+  }
+
+  /**
+   * Finds the marks of the one sheet in a picture, grey or colour.
+   *
+   * @throws UnreadableException when there is none, more than one, or too little of it
+   */
+  static Marks of(Mat picture) throws UnreadableException {
+    List<SeenMark> seen = MarkFinder.find(picture);
     if (seen.isEmpty()) {
-      throw UnseenSheet.why(grey);
+      throw UnseenSheet.why(picture);
     }
     MarkFamily family = family(seen);
-    return fit(family, used(family, seen));
+    return new Marks(family, used(family, seen));
   }
 
   /** The family with most marks; refuses a picture in which another has several too. */
@@ -118,50 +150,69 @@ final class Registration {
     }
   }
 
-  private static Geometry fit(MarkFamily family, List<SeenMark> used) throws UnreadableException {
-    Geometry geometry = perspective(family, used);
-    List<SeenMark> sound = used.stream().filter(mark -> stray(geometry, mark) < STRAY).toList();
-    Geometry better = geometry;
+  /** The perspective map that most corners agree on, for a sheet that lies flat. */
+  static FlatPage flat(Marks marks) throws UnreadableException {
+    FlatPage plain = perspective(marks, Calib3d.LMEDS);
+    List<SeenMark> sound =
+        marks.marks().stream().filter(mark -> stray(plain, marks.family(), mark) < STRAY).toList();
     if (sound.size() < LEAST_MARKS) {
-      throw notFlat(geometry);
-    }
-    if (sound.size() < used.size()) {
-      refuseUnlessSpanning(family, sound);
-      better = perspective(family, sound);
+      throw notFlat();
     }
     if (sound.size() == MarkFamily.MARKS) {
-      better = corrected(better, sound);
+      return corrected(plain, marks);
     }
-    if (better.residual() > FLAT_ENOUGH) {
-      throw notFlat(better);
+    if (sound.size() == marks.marks().size()) {
+      return plain;
     }
-    return better;
+    refuseUnlessSpanning(marks.family(), sound);
+    return perspective(new Marks(marks.family(), sound), Calib3d.LMEDS);
   }
 
-  private static UnreadableException notFlat(Geometry geometry) {
+  /** The perspective map that fits all corners best, for a first guess. */
+  static FlatPage leastSquares(Marks marks) {
+    return perspective(marks, 0);
+  }
+
+  /** Whether no more than a few marks are off a map, so that they may be on one sheet. */
+  static boolean onOneSheet(Marks marks, PageMap map) {
+    long astray = marks.marks().stream().filter(m -> stray(map, marks.family(), m) > STRAY).count();
+    return astray <= MAY_STRAY && marks.marks().size() - astray >= LEAST_MARKS;
+  }
+
+  /** Whether a map shows most marks where they are seen, as it does when the sheet lies flat. */
+  static boolean fits(Marks marks, PageMap map) {
+    long astray =
+        marks.marks().stream()
+            .filter(mark -> stray(map, marks.family(), mark) > FLAT_ENOUGH)
+            .count();
+    return astray <= MAY_STRAY;
+  }
+
+  /** Why marks that are not on one sheet are refused. */
+  static UnreadableException notFlat() {
     return new UnreadableException(
         ReasonCode.NOT_FLAT,
-        "The register marks do not fit on one flat sheet (%.1f mm off): press the sheet flat, with no other sheet in the picture, and take it again."
-            .formatted(geometry.residual()));
+        "The register marks do not fit on one sheet of paper: press the sheet flat, with no other sheet in the picture, and take it again.");
   }
 
-  /** How far the farthest corner of a mark lies from where the geometry puts it, in mm. */
-  private static double stray(Geometry geometry, SeenMark mark) {
+  /** How far the farthest corner of a mark lies from where a map puts it, in millimetres. */
+  private static double stray(PageMap map, MarkFamily family, SeenMark mark) {
     double farthest = 0;
-    List<MmPoint> corners = corners(geometry.family(), mark);
+    List<MmPoint> corners = corners(family, mark);
     for (int i = 0; i < corners.size(); i++) {
-      farthest =
-          Math.max(farthest, distance(geometry.toPixel(corners.get(i)), mark.corners().get(i)));
+      double off = distance(map.toPixel(corners.get(i)), mark.corners().get(i));
+      farthest = Math.max(farthest, off / Geometry.pixelsPerMm(map, corners.get(i)));
     }
-    return farthest / geometry.pixelsPerMm();
+    return farthest;
   }
 
-  private static Geometry perspective(MarkFamily family, List<SeenMark> used) {
+  private static FlatPage perspective(Marks marks, int method) {
     try (Mats mats = new Mats()) {
       List<Point> page = new ArrayList<>();
       List<Point> picture = new ArrayList<>();
-      for (SeenMark mark : used) {
-        corners(family, mark).forEach(corner -> page.add(new Point(corner.x(), corner.y())));
+      for (SeenMark mark : marks.marks()) {
+        corners(marks.family(), mark)
+            .forEach(corner -> page.add(new Point(corner.x(), corner.y())));
         picture.addAll(mark.corners());
       }
       MatOfPoint2f from = mats.own(new MatOfPoint2f());
@@ -169,20 +220,18 @@ final class Registration {
       from.fromList(page);
       to.fromList(picture);
       // Least median of squares: a mark cut by a hole must not pull the others along.
-      Mat h = mats.own(Calib3d.findHomography(from, to, Calib3d.LMEDS));
+      Mat h = mats.own(Calib3d.findHomography(from, to, method));
       double[] numbers = new double[9];
       h.get(0, 0, numbers);
-      Geometry plain =
-          new Geometry(family, numbers, Correction.none(family.paper()), 0, used.size());
-      return withResidual(plain, used);
+      return new FlatPage(numbers, Correction.none(marks.family().paper()));
     }
   }
 
-  private static Geometry corrected(Geometry plain, List<SeenMark> used) {
+  private static FlatPage corrected(FlatPage plain, Marks marks) {
     List<MmPoint> places = new ArrayList<>();
     List<Point> moves = new ArrayList<>();
-    for (SeenMark mark : used) {
-      List<MmPoint> corners = corners(plain.family(), mark);
+    for (SeenMark mark : marks.marks()) {
+      List<MmPoint> corners = corners(marks.family(), mark);
       for (int i = 0; i < corners.size(); i++) {
         Point expected = plain.toPixel(corners.get(i));
         Point seen = mark.corners().get(i);
@@ -190,29 +239,7 @@ final class Registration {
         moves.add(new Point(seen.x - expected.x, seen.y - expected.y));
       }
     }
-    Correction correction = Correction.fit(plain.family().paper(), places, moves);
-    return withResidual(
-        new Geometry(plain.family(), plain.perspective(), correction, 0, plain.marks()), used);
-  }
-
-  private static Geometry withResidual(Geometry geometry, List<SeenMark> used) {
-    double sum = 0;
-    int count = 0;
-    for (SeenMark mark : used) {
-      List<MmPoint> corners = corners(geometry.family(), mark);
-      for (int i = 0; i < corners.size(); i++) {
-        double off = distance(geometry.toPixel(corners.get(i)), mark.corners().get(i));
-        sum += off * off;
-        count++;
-      }
-    }
-    double residual = Math.sqrt(sum / count) / geometry.pixelsPerMm();
-    return new Geometry(
-        geometry.family(),
-        geometry.perspective(),
-        geometry.correction(),
-        residual,
-        geometry.marks());
+    return new FlatPage(plain.perspective(), Correction.fit(marks.family().paper(), places, moves));
   }
 
   private static List<MmPoint> corners(MarkFamily family, SeenMark mark) {

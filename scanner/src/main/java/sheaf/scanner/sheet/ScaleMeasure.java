@@ -15,26 +15,26 @@ import sheaf.scanner.picture.Resolution;
  */
 final class ScaleMeasure {
 
-  /** A flatbed shows no foreshortening; measured on clean scans it stays below half of this. */
-  private static final double FLATBED = 0.006;
-
   /** Printers miss the size by up to 6 % (a page shrunk to fit other paper); more is no scan. */
   private static final double PLAUSIBLE = 0.12;
 
   private ScaleMeasure() {}
 
-  static Optional<PrintScale> of(Geometry geometry, Optional<Resolution> stated) {
-    if (stated.isEmpty() || geometry.foreshortening() > FLATBED) {
-      return Optional.empty();
-    }
+  /**
+   * The scale, where it can be known.
+   *
+   * @param geometry of a sheet on a flatbed's glass
+   * @param stated by the file
+   */
+  static Optional<PrintScale> of(Geometry geometry, Resolution stated) {
     Paper paper = geometry.family().paper();
     double inset = 16;
     MmPoint left = new MmPoint(inset, paper.height() / 2);
     MmPoint right = new MmPoint(paper.width() - inset, paper.height() / 2);
     MmPoint top = new MmPoint(paper.width() / 2, inset);
     MmPoint bottom = new MmPoint(paper.width() / 2, paper.height() - inset);
-    double across = onGlass(geometry, left, right, stated.get()) / left.distanceTo(right);
-    double down = onGlass(geometry, top, bottom, stated.get()) / top.distanceTo(bottom);
+    double across = onGlass(geometry, left, right, stated) / left.distanceTo(right);
+    double down = onGlass(geometry, top, bottom, stated) / top.distanceTo(bottom);
     boolean plausible = Math.abs(across - 1) < PLAUSIBLE && Math.abs(down - 1) < PLAUSIBLE;
     return plausible ? Optional.of(new PrintScale(across, down)) : Optional.empty();
   }

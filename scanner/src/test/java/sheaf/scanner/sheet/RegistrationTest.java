@@ -33,9 +33,10 @@ class RegistrationTest {
   @Test
   void aPlaceOnThePageIsFoundToATenthOfAMillimetre() throws UnreadableException {
     try (Mats mats = new Mats()) {
-      Geometry geometry = Registration.of(mats.own(DrawnSheet.of(LETTER)));
+      Registration.Marks marks = Registration.of(mats.own(DrawnSheet.of(LETTER)));
+      Geometry geometry = new Geometry(LETTER, Registration.flat(marks), marks.marks().size());
 
-      assertThat(geometry.family()).isEqualTo(LETTER);
+      assertThat(marks.family()).isEqualTo(LETTER);
       assertThat(geometry.marks()).isEqualTo(8);
       assertThat(geometry.pixelsPerMm()).isBetween(7.95, 8.05);
       for (MmPoint place : PLACES) {
@@ -47,11 +48,12 @@ class RegistrationTest {
   @Test
   void fourMarksThatSpanTheSheetAreEnough() throws UnreadableException {
     try (Mats mats = new Mats()) {
-      Geometry geometry = Registration.of(mats.own(DrawnSheet.of(LETTER, 1, 3, 5, 7)));
+      Registration.Marks marks = Registration.of(mats.own(DrawnSheet.of(LETTER, 1, 3, 5, 7)));
 
-      assertThat(geometry.marks()).isEqualTo(4);
+      assertThat(marks.marks()).hasSize(4);
       for (MmPoint place : PLACES) {
-        assertThat(off(geometry.toPixel(place), DrawnSheet.at(place))).isLessThan(0.15);
+        assertThat(off(Registration.flat(marks).toPixel(place), DrawnSheet.at(place)))
+            .isLessThan(0.15);
       }
     }
   }
@@ -73,14 +75,14 @@ class RegistrationTest {
                   new Point(w - 5, h - 5),
                   new Point(5, h - 40)));
       Mat map = mats.own(Imgproc.getPerspectiveTransform(square, leaning));
-      Geometry geometry = Registration.of(mats.own(DrawnSheet.slanted(drawn, map)));
+      FlatPage flat = Registration.flat(Registration.of(mats.own(DrawnSheet.slanted(drawn, map))));
 
       for (MmPoint place : PLACES) {
         MatOfPoint2f seen = mats.own(new MatOfPoint2f());
         Core.perspectiveTransform(mats.own(new MatOfPoint2f(DrawnSheet.at(place))), seen, map);
-        assertThat(off(geometry.toPixel(place), seen.toArray()[0])).isLessThan(0.15);
+        assertThat(off(flat.toPixel(place), seen.toArray()[0])).isLessThan(0.15);
       }
-      assertThat(geometry.foreshortening()).isGreaterThan(0.1);
+      assertThat(flat.foreshortening(LETTER.paper())).isGreaterThan(0.1);
     }
   }
 
@@ -88,6 +90,33 @@ class RegistrationTest {
   void threeMarksAreRefusedWithTheNumberSeen() {
     refuses(
         DrawnSheet.of(LETTER, 0, 1, 2, 3, 4), ReasonCode.TOO_FEW_MARKS, "3 of the sheet's eight");
+  }
+
+  @Test
+  void twoMarksAreRefusedWithTheNumberSeenAndWhatToDo() {
+    refuses(
+        DrawnSheet.of(LETTER, 0, 1, 2, 3, 4, 5),
+        ReasonCode.TOO_FEW_MARKS,
+        "2 of the sheet's eight register marks are seen, four are needed: take the whole sheet, flat, sharp and evenly lit.");
+  }
+
+  @Test
+  void threeMarksOnOneSideAreRefused() {
+    refuses(
+        DrawnSheet.of(LETTER, 3, 4, 5, 6, 7),
+        ReasonCode.TOO_FEW_MARKS,
+        "3 of the sheet's eight register marks are seen, four are needed");
+  }
+
+  @Test
+  void aColourPictureShowsTheSameMarksAsAGreyOne() throws UnreadableException {
+    try (Mats mats = new Mats()) {
+      Mat grey = mats.own(DrawnSheet.of(LETTER));
+      Mat colour = mats.mat();
+      Imgproc.cvtColor(grey, colour, Imgproc.COLOR_GRAY2BGR);
+
+      assertThat(Registration.of(colour)).isEqualTo(Registration.of(grey));
+    }
   }
 
   @Test
@@ -109,6 +138,17 @@ class RegistrationTest {
     Mat one = DrawnSheet.of(LETTER);
     Mat other = DrawnSheet.of(MarkFamily.BENCH_CARD_FRONT_LETTER);
     Core.hconcat(List.of(one, other), both);
+
+    refuses(
+        both,
+        ReasonCode.TWO_SHEETS,
+        "More than one sheet is in this picture: take one picture of each.");
+  }
+
+  @Test
+  void twoSheetsOfOneKindInOnePictureAreRefused() {
+    Mat both = new Mat();
+    Core.hconcat(List.of(DrawnSheet.of(LETTER), DrawnSheet.of(LETTER)), both);
 
     refuses(both, ReasonCode.TWO_SHEETS, "More than one sheet");
   }

@@ -94,8 +94,7 @@ class ShotCodeTest {
 
   private static Optional<SheetCode> read(Mat page) {
     try {
-      FlatSheet sheet = new FlatSheet(page, Optional.empty(), FlatSheet.PIXELS_PER_MM);
-      return Optional.of(CodeReader.read(sheet, FAMILY.codes()));
+      return Optional.of(CodeReader.read(page, FlatSheet::toPixel, FAMILY.codes()));
     } catch (UnreadableException e) {
       return Optional.empty();
     }
