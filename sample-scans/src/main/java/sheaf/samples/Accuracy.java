@@ -1,24 +1,15 @@
 package sheaf.samples;
 
-import java.io.FileDescriptor;
-import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import java.util.function.LongFunction;
-import sheaf.core.reading.PageReading;
 import sheaf.core.reading.ReadingState;
 import sheaf.samples.scene.TruthFile;
-import sheaf.scanner.ReadPage;
 import sheaf.scanner.SheetReader;
 
 /**
@@ -36,8 +27,7 @@ public final class Accuracy {
   /** Runs the measurement over a range of seeds. */
   public static void main(String[] arguments)
       throws ExecutionException, InterruptedException, IOException {
-    PrintStream out =
-        new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
+    PrintStream out = Terminal.out();
     if (arguments.length < 2 || arguments.length % 2 != 0) {
       out.println(
           "usage: Accuracy FIRST-SEED LAST-SEED [--of "
@@ -82,32 +72,11 @@ public final class Accuracy {
   public static List<Score> measure(long first, long last, int threads, LongFunction<Sample> maker)
       throws ExecutionException, InterruptedException {
     SheetReader reader = new SheetReader();
-    ExecutorService workers = Executors.newFixedThreadPool(threads);
-    try {
-      List<Future<Score>> pending = new ArrayList<>();
-      for (long seed = first; seed <= last; seed++) {
-        long own = seed;
-        pending.add(workers.submit(() -> score(own, maker, reader)));
-      }
-      List<Score> scores = new ArrayList<>();
-      for (Future<Score> score : pending) {
-        scores.add(score.get());
-      }
-      return scores;
-    } finally {
-      workers.shutdown();
-    }
+    return Workers.each(first, last, threads, seed -> score(seed, maker.apply(seed), reader));
   }
 
-  private static Score score(long seed, LongFunction<Sample> maker, SheetReader reader) {
-    Sample sample = maker.apply(seed);
-    List<PageReading> readings = new ArrayList<>();
-    reader.read(
-        "seed " + seed,
-        sample.file(),
-        SheetReader.Proof.SKIP,
-        (ReadPage page) -> readings.add(page.reading()));
-    return Score.of(seed, readings.get(0), sample.truth());
+  private static Score score(long seed, Sample sample, SheetReader reader) {
+    return Score.of(seed, sample.read("seed " + seed, reader), sample.truth());
   }
 
   /** Prints the figures. */

@@ -1,9 +1,6 @@
 package sheaf.samples;
 
-import java.io.FileDescriptor;
-import java.io.FileOutputStream;
 import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -46,8 +43,7 @@ public final class Flatness {
 
   /** Runs the measurement over a range of seeds. */
   public static void main(String[] arguments) {
-    PrintStream out =
-        new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
+    PrintStream out = Terminal.out();
     if (arguments.length != 2) {
       out.println("usage: Flatness FIRST-SEED LAST-SEED");
       return;

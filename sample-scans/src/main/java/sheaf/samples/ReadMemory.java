@@ -1,10 +1,7 @@
 package sheaf.samples;
 
-import java.io.FileDescriptor;
-import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -25,8 +22,7 @@ public final class ReadMemory {
 
   /** Reads a PDF of so many pages, each a scan of 300 dpi. */
   public static void main(String[] arguments) throws IOException {
-    PrintStream out =
-        new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
+    PrintStream out = Terminal.out();
     int pages = Integer.parseInt(arguments[0]);
     byte[] pdf =
         Stack.pdf(

@@ -1,11 +1,8 @@
 package sheaf.samples;
 
-import java.io.FileDescriptor;
-import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -74,8 +71,7 @@ public final class ReadSpeed {
 
   /** Prints a table: medians, and quartiles in brackets. */
   public static void main(String[] arguments) throws ExecutionException, InterruptedException {
-    PrintStream out =
-        new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
+    PrintStream out = Terminal.out();
     int rounds = arguments.length > 0 ? Integer.parseInt(arguments[0]) : USUAL_ROUNDS;
     SheetReader reader = new SheetReader();
     out.println("Milliseconds of processor time (and by the clock), median [quartiles].");

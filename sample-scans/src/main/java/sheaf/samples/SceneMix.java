@@ -25,6 +25,7 @@ import sheaf.samples.scene.Behind;
 import sheaf.samples.scene.Decoys;
 import sheaf.samples.scene.PaperLook;
 import sheaf.samples.scene.Scene;
+import sheaf.samples.scene.UsualDraws;
 
 /**
  * Pair sheets with six holes each, in mixed settings.
@@ -71,15 +72,13 @@ final class SceneMix {
             Paper.values()[random.nextInt(2)],
             UnitSystem.values()[random.nextInt(2)]);
     SheetCode code = new SheetCode(JobId.random(random), random.nextInt(1, 100), layout.id());
-    double shaft =
-        random.nextDouble() < 0.8 ? random.nextDouble(5.5, 7.5) : random.nextDouble(5, 9.5);
-    PrintScale scale = printScale(random);
+    double shaft = UsualDraws.shaft(random);
+    PrintScale scale = UsualDraws.printScale(random);
     Behind behind = behinds.get(random.nextInt(behinds.size()));
     return new Scene(
         code,
         behind,
-        // Less light reaches a white lid through a hole than falls on the paper.
-        behind == Behind.WHITE ? random.nextDouble(0.87, 0.97) : random.nextDouble(0.93, 1.0),
+        UsualDraws.behindTone(behind, random),
         PaperLook.draw(random),
         shaft,
         arrows(layout, shaft / scale.mean(), new Touching(touching, least, most)),
@@ -87,15 +86,6 @@ final class SceneMix {
         Decoys.draw(random),
         scale,
         random.nextLong());
-  }
-
-  /** Two in three sheets are printed at their true size. */
-  static PrintScale printScale(SplittableRandom random) {
-    if (random.nextInt(3) > 0) {
-      return PrintScale.TRUE_SIZE;
-    }
-    double down = random.nextDouble(0.94, 1.03);
-    return new PrintScale(down * (1 + random.nextDouble(-0.004, 0.004)), down);
   }
 
   /** How many of the last holes stand beside an earlier one, and how near, in diameters. */

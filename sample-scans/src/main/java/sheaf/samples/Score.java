@@ -84,7 +84,30 @@ public record Score(
         missed,
         left.size(),
         List.copyOf(faults),
-        reading.reasons().stream().map(Reason::code).map(code -> code.label()).distinct().toList());
+        reasons(reading));
+  }
+
+  /** The codes of a reading's reasons, each once. */
+  static List<String> reasons(PageReading reading) {
+    return reading.reasons().stream()
+        .map(Reason::code)
+        .map(code -> code.label())
+        .distinct()
+        .toList();
+  }
+
+  /** A sheet with all that is wrong or doubtful about it, in one line. */
+  static String line(
+      long seed, Truth truth, ReadingState state, List<String> faults, List<String> reasons) {
+    return "seed %d %s %d dpi %s: %s: %s %s"
+        .formatted(
+            seed,
+            truth.behind(),
+            truth.dpi(),
+            truth.colour() ? "colour" : "grey",
+            state.label(),
+            String.join("; ", faults),
+            reasons);
   }
 
   /** Whether the page claims to be sure and is wrong. */
@@ -162,14 +185,6 @@ public record Score(
 
   @Override
   public String toString() {
-    return "seed %d %s %d dpi %s: %s: %s %s"
-        .formatted(
-            seed,
-            truth.behind(),
-            truth.dpi(),
-            truth.colour() ? "colour" : "grey",
-            state.label(),
-            String.join("; ", faults),
-            reasons);
+    return line(seed, truth, state, faults, reasons);
   }
 }

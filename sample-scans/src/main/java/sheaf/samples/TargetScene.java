@@ -20,6 +20,7 @@ import sheaf.samples.scene.Behind;
 import sheaf.samples.scene.Decoys;
 import sheaf.samples.scene.PaperLook;
 import sheaf.samples.scene.Scene;
+import sheaf.samples.scene.UsualDraws;
 
 /**
  * A target sheet that is being drawn: half are letter and half A4, half in inches; print scale,
@@ -44,9 +45,8 @@ final class TargetScene {
     this.layout =
         Layouts.current(
             variant, Paper.values()[random.nextInt(2)], UnitSystem.values()[random.nextInt(2)]);
-    this.shaft =
-        random.nextDouble() < 0.8 ? random.nextDouble(5.5, 7.5) : random.nextDouble(5, 9.5);
-    this.scale = SceneMix.printScale(random);
+    this.shaft = UsualDraws.shaft(random);
+    this.scale = UsualDraws.printScale(random);
   }
 
   Layout layout() {
@@ -76,7 +76,7 @@ final class TargetScene {
     return new Scene(
         new SheetCode(JobId.random(random), random.nextInt(1, 100), layout.id()),
         behind,
-        behind == Behind.WHITE ? random.nextDouble(0.87, 0.97) : random.nextDouble(0.93, 1.0),
+        UsualDraws.behindTone(behind, random),
         PaperLook.draw(random),
         shaft,
         arrows,

@@ -1,10 +1,6 @@
 package sheaf.samples;
 
-import java.io.FileDescriptor;
-import java.io.FileOutputStream;
 import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -12,7 +8,6 @@ import java.util.function.Function;
 import java.util.function.LongFunction;
 import java.util.stream.Collectors;
 import java.util.stream.LongStream;
-import sheaf.core.reading.PageReading;
 import sheaf.scanner.SheetReader;
 
 /**
@@ -28,8 +23,7 @@ public final class TearAccuracy {
 
   /** Runs the measurement over a range of seeds. */
   public static void main(String[] arguments) {
-    PrintStream out =
-        new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
+    PrintStream out = Terminal.out();
     if (arguments.length < 2) {
       out.println("usage: TearAccuracy FIRST-SEED LAST-SEED [flatbed|photo]");
       return;
@@ -49,13 +43,7 @@ public final class TearAccuracy {
   }
 
   static TearScore score(long seed, Sample sample, SheetReader reader) {
-    List<PageReading> readings = new ArrayList<>();
-    reader.read(
-        "seed " + seed,
-        sample.file(),
-        SheetReader.Proof.SKIP,
-        page -> readings.add(page.reading()));
-    return TearScore.of(seed, readings.get(0), sample.truth());
+    return TearScore.of(seed, sample.read("seed " + seed, reader), sample.truth());
   }
 
   /** Prints the figures. */

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import sheaf.core.page.MmPoint;
 import sheaf.core.page.MmVector;
@@ -75,7 +74,7 @@ public record TearScore(
         state(reading),
         List.copyOf(matches),
         List.copyOf(faults),
-        reading.reasons().stream().map(Reason::code).map(code -> code.label()).distinct().toList());
+        Score.reasons(reading));
   }
 
   private static ReadingState state(PageReading reading) {
@@ -165,14 +164,6 @@ public record TearScore(
 
   @Override
   public String toString() {
-    return "seed %d %s %d dpi %s: %s: %s %s"
-        .formatted(
-            seed,
-            truth.behind(),
-            truth.dpi(),
-            truth.colour() ? "colour" : "grey",
-            state.label(),
-            faults.stream().collect(Collectors.joining("; ")),
-            reasons);
+    return Score.line(seed, truth, state, faults, reasons);
   }
 }

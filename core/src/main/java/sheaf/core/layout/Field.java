@@ -14,6 +14,9 @@ public sealed interface Field {
   /** What a person calls it. */
   String label();
 
+  /** The printed boxes that are ticked or written in, in reading order. */
+  List<MmRect> boxes();
+
   /**
    * Boxes of which at most one is ticked. None ticked is a blank.
    *
@@ -27,6 +30,11 @@ public sealed interface Field {
     /** Copies the options. */
     public Choice {
       options = List.copyOf(options);
+    }
+
+    @Override
+    public List<MmRect> boxes() {
+      return options.stream().map(Option::box).toList();
     }
   }
 
@@ -51,6 +59,11 @@ public sealed interface Field {
     /** Copies the digits. */
     public Number {
       digits = List.copyOf(digits);
+    }
+
+    @Override
+    public List<MmRect> boxes() {
+      return digits.stream().map(Digit::box).toList();
     }
   }
 

@@ -53,6 +53,11 @@ public record Layout(
     return zones.stream().min(Comparator.comparingDouble(zone -> zone.rect().distanceTo(place)));
   }
 
+  /** All boxes that are ticked or written in, in reading order. */
+  public List<MmRect> boxes() {
+    return fields.stream().flatMap(field -> field.boxes().stream()).toList();
+  }
+
   /** A field by its key; throws when the sheet has none of that name. */
   public Field field(String key) {
     return fields.stream()

@@ -40,8 +40,6 @@ public record GroupResult(
     Optional<Group> shots,
     double shaftDiameter) {
 
-  private static final String HEAD = "head";
-
   /**
    * Computes the result of a group sheet or a sight-in sheet.
    *
@@ -65,19 +63,13 @@ public record GroupResult(
         sheet,
         page.state(),
         ShotFrom.of(page),
-        head(page),
+        Head.ticked(page.fields()).orElse(Head.UNKNOWN),
         shots.isEmpty() ? Optional.empty() : Optional.of(new Group(shots)),
         page.holes().stream().mapToDouble(Hole::diameter).average().orElse(0) * scale.mean());
   }
 
   private static boolean isGroup(SheetKind kind) {
     return kind == SheetKind.GROUP || kind == SheetKind.SIGHT_IN;
-  }
-
-  private static Head head(PageReading page) {
-    boolean field = page.field(HEAD).filter(answer -> answer.says("field points")).isPresent();
-    boolean broadhead = page.field(HEAD).filter(answer -> answer.says("broadheads")).isPresent();
-    return field ? Head.FIELD : broadhead ? Head.BROADHEAD : Head.UNKNOWN;
   }
 
   /** Whether it is a sight-in sheet, from which the sight is moved. */

@@ -5,7 +5,6 @@ import java.util.Optional;
 import sheaf.core.group.Group;
 import sheaf.core.measure.Inches;
 import sheaf.core.page.MmVector;
-import sheaf.core.reading.ReadingState;
 import sheaf.core.result.JobSummary;
 import sheaf.core.result.PairResult;
 import sheaf.core.result.Verdict;
@@ -46,17 +45,8 @@ public final class JobReport {
   }
 
   private static String pair(PairResult pair, int width) {
-    String head =
-        "Sheet "
-            + pair.sheet().number()
-            + ", pair"
-            + pair.distance().map(distance -> " at " + distance).orElse("")
-            + ": "
-            + shots(pair.field(), "field point")
-            + ", "
-            + shots(pair.broadhead(), "broadhead")
-            + (pair.state() == ReadingState.CHECK ? " (with doubts)" : "");
-    return Text.hanging("  ", head, width)
+    String shots = shots(pair.field(), "field point") + ", " + shots(pair.broadhead(), "broadhead");
+    return Text.sheet(pair.sheet(), pair.distance(), shots, pair.state(), width)
         + pair.offset()
             .map(o -> Text.hanging("    Offset ", offset(o.shift(), pair.offsetMinutes()), width))
             .orElse("")
@@ -69,15 +59,12 @@ public final class JobReport {
 
   /** Broadheads minus field points: its length in each unit, then its parts. */
   static String offset(MmVector shift, Optional<Double> minutes) {
-    return "%s mm = %s%s (%s mm %s, %s mm %s)"
+    return "%s mm = %s%s (%s)"
         .formatted(
             Text.tenths(shift.length()),
             Inches.decimal(shift.length()),
             minutes.map(m -> String.format(Locale.ROOT, " = %.1f MOA", m)).orElse(""),
-            Text.tenths(Math.abs(shift.dx())),
-            shift.dx() < 0 ? "left" : "right",
-            Text.tenths(Math.abs(shift.dy())),
-            shift.dy() < 0 ? "high" : "low");
+            Text.parts(shift));
   }
 
   private static String next(JobSummary job, String home, int width) {

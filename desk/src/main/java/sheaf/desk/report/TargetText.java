@@ -2,10 +2,7 @@ package sheaf.desk.report;
 
 import java.util.Optional;
 import sheaf.core.group.Group;
-import sheaf.core.job.SheetCode;
-import sheaf.core.measure.Distance;
 import sheaf.core.reading.Head;
-import sheaf.core.reading.ReadingState;
 import sheaf.core.result.GroupResult;
 import sheaf.core.result.GroupVerdict;
 import sheaf.core.result.LineResult;
@@ -22,7 +19,7 @@ final class TargetText {
     int shots = line.bands().stream().mapToInt(band -> band.shots().size()).sum();
     long bands = line.bands().stream().filter(band -> !band.shots().isEmpty()).count();
     String what = Text.count(shots, "arrow") + " at " + Text.count((int) bands, "band");
-    return head(line.sheet(), Optional.empty(), what, line.state(), width)
+    return Text.sheet(line.sheet(), Optional.empty(), what, line.state(), width)
         + Text.hanging(INDENT, LineVerdict.of(line), width)
         + LineVerdict.practice(line.shots())
             .map(practice -> Text.hanging(INDENT, practice, width))
@@ -32,7 +29,7 @@ final class TargetText {
   static String of(GroupResult group, int width) {
     String what = Text.count(group.shots().map(Group::size).orElse(0), arrows(group.head()));
     StringBuilder text =
-        new StringBuilder(head(group.sheet(), group.distance(), what, group.state(), width));
+        new StringBuilder(Text.sheet(group.sheet(), group.distance(), what, group.state(), width));
     GroupVerdict.sentences(group).forEach(line -> text.append(Text.hanging(INDENT, line, width)));
     return text.toString();
   }
@@ -43,18 +40,5 @@ final class TargetText {
       case BROADHEAD -> "broadhead";
       case UNKNOWN -> "arrow";
     };
-  }
-
-  private static String head(
-      SheetCode sheet, Optional<Distance> distance, String what, ReadingState state, int width) {
-    String head =
-        "Sheet %d, %s%s: %s%s"
-            .formatted(
-                sheet.number(),
-                sheet.layout().kind().label(),
-                distance.map(from -> " at " + from).orElse(""),
-                what,
-                state == ReadingState.CHECK ? " (with doubts)" : "");
-    return Text.hanging("  ", head, width);
   }
 }

@@ -26,14 +26,11 @@ final class TearText {
     MmVector way = tear.pointToTail();
     return tear.isBulletHole()
         ? "bullet hole"
-        : "tail %s mm = %s toward %d o'clock (%s mm %s, %s mm %s)"
+        : "tail %s mm = %s toward %d o'clock (%s)"
             .formatted(
                 Text.tenths(way.length()),
                 Inches.decimal(way.length()),
                 tear.clock(),
-                Text.tenths(Math.abs(way.dx())),
-                way.dx() < 0 ? "left" : "right",
-                Text.tenths(Math.abs(way.dy())),
-                way.dy() < 0 ? "high" : "low");
+                Text.parts(way));
   }
 }

@@ -3,6 +3,11 @@ package sheaf.desk.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import sheaf.core.job.SheetCode;
+import sheaf.core.measure.Distance;
+import sheaf.core.page.MmVector;
+import sheaf.core.reading.ReadingState;
 
 /** Lines of plain text. */
 public final class Text {
@@ -55,6 +60,30 @@ public final class Text {
   /** A length to a tenth of a millimetre, without its unit. */
   static String tenths(double mm) {
     return String.format(Locale.ROOT, "%.1f", mm);
+  }
+
+  /** A way on paper by its parts: {@code 3.0 mm left, 3.1 mm low}. */
+  static String parts(MmVector way) {
+    return "%s mm %s, %s mm %s"
+        .formatted(
+            tenths(Math.abs(way.dx())),
+            way.dx() < 0 ? "left" : "right",
+            tenths(Math.abs(way.dy())),
+            way.dy() < 0 ? "high" : "low");
+  }
+
+  /** The line that names a sheet and what was shot at it. */
+  static String sheet(
+      SheetCode sheet, Optional<Distance> from, String shots, ReadingState state, int width) {
+    String head =
+        "Sheet %d, %s%s: %s%s"
+            .formatted(
+                sheet.number(),
+                sheet.layout().kind().label(),
+                from.map(distance -> " at " + distance).orElse(""),
+                shots,
+                state == ReadingState.CHECK ? " (with doubts)" : "");
+    return hanging("  ", head, width);
   }
 
   /** Shortens a text in its middle, where the names of many scans are alike. */

@@ -12,16 +12,13 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import java.util.function.LongFunction;
-import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import sheaf.core.page.MmPoint;
 import sheaf.samples.FlatbedMix;
 import sheaf.samples.PhotoMix;
 import sheaf.samples.Sample;
+import sheaf.samples.Workers;
 import sheaf.samples.scene.Shot;
 import sheaf.samples.scene.Truth;
 import sheaf.scanner.field.FieldReader;
@@ -79,21 +76,11 @@ public final class RimStudy {
 
   private static List<SurveyedHole> survey(long seeds, LongFunction<Sample> maker)
       throws InterruptedException, ExecutionException {
-    ExecutorService workers =
-        Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
-    try {
-      List<Future<List<SurveyedHole>>> pending =
-          LongStream.rangeClosed(1, seeds)
-              .mapToObj(seed -> workers.submit(() -> survey(maker.apply(seed), new Random(seed))))
-              .toList();
-      List<SurveyedHole> holes = new ArrayList<>();
-      for (Future<List<SurveyedHole>> sheet : pending) {
-        holes.addAll(sheet.get());
-      }
-      return holes;
-    } finally {
-      workers.shutdown();
-    }
+    int threads = Runtime.getRuntime().availableProcessors();
+    return Workers.each(1, seeds, threads, seed -> survey(maker.apply(seed), new Random(seed)))
+        .stream()
+        .flatMap(List::stream)
+        .toList();
   }
 
   private static List<SurveyedHole> survey(Sample sample, Random random) {

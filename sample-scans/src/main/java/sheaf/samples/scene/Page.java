@@ -176,20 +176,17 @@ public final class Page {
     float[] seen = new float[3];
     double dx = SHADOW * Math.cos(light);
     double dy = SHADOW * Math.sin(light);
-    for (int row = row(room.y()); row < row(room.bottom()); row++) {
-      for (int column = column(room.x()); column < column(room.right()); column++) {
-        double x = (column + 0.5) / pixelsPerMm;
-        double y = (row + 0.5) / pixelsPerMm;
-        double open = Math.max(0, Math.min(1, 0.5 + part.inside(x, y) * pixelsPerMm));
-        if (open > 0) {
-          behind.light(x, y, seen);
-          double lit = Math.max(0, Math.min(1, 0.5 + part.inside(x + dx, y + dy) / SHADOW));
-          int at = row * width() + column;
-          pixels[at] = mixed(pixels[at], seen, 0.8 + 0.2 * lit, open);
-          through[at] = (byte) clamp(Math.max(through[at] & FULL, FULL * open));
-        }
-      }
-    }
+    each(
+        room,
+        (at, x, y) -> {
+          double open = Math.max(0, Math.min(1, 0.5 + part.inside(x, y) * pixelsPerMm));
+          if (open > 0) {
+            behind.light(x, y, seen);
+            double lit = Math.max(0, Math.min(1, 0.5 + part.inside(x + dx, y + dy) / SHADOW));
+            pixels[at] = mixed(pixels[at], seen, 0.8 + 0.2 * lit, open);
+            through[at] = (byte) clamp(Math.max(through[at] & FULL, FULL * open));
+          }
+        });
   }
 
   /** How much darker a place is, 0 to 1. */
@@ -206,16 +203,31 @@ public final class Page {
    * @param tint what the depth is multiplied by for red, green and blue
    */
   void tint(MmRect room, Depth depth, float[] tint) {
+    each(
+        room,
+        (at, x, y) -> {
+          double deep = depth.at(x, y);
+          int darker = 0;
+          for (int c = 0; c < 3; c++) {
+            int tone = pixels[at] >> (16 - 8 * c) & FULL;
+            darker = darker << 8 | clamp(tone * (1 - deep * tint[c]));
+          }
+          pixels[at] = darker;
+        });
+  }
+
+  /** Does something to a pixel. */
+  @FunctionalInterface
+  private interface Touch {
+    /** To the pixel of an index, whose middle is a place in millimetres of the page. */
+    void pixel(int at, double x, double y);
+  }
+
+  private void each(MmRect room, Touch touch) {
     for (int row = row(room.y()); row < row(room.bottom()); row++) {
       for (int column = column(room.x()); column < column(room.right()); column++) {
-        double deep = depth.at((column + 0.5) / pixelsPerMm, (row + 0.5) / pixelsPerMm);
-        int at = row * width() + column;
-        int darker = 0;
-        for (int c = 0; c < 3; c++) {
-          int tone = pixels[at] >> (16 - 8 * c) & FULL;
-          darker = darker << 8 | clamp(tone * (1 - deep * tint[c]));
-        }
-        pixels[at] = darker;
+        touch.pixel(
+            row * width() + column, (column + 0.5) / pixelsPerMm, (row + 0.5) / pixelsPerMm);
       }
     }
   }

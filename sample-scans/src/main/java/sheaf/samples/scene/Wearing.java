@@ -14,12 +14,6 @@ import sheaf.samples.raster.Clouds;
 /** Wears a page: binder holes, stains, patches, a corner that is gone. */
 final class Wearing {
 
-  /** ISO 838: holes of 6 mm, 80 mm apart, 12 mm from the edge. */
-  private static final double PUNCH = 3;
-
-  private static final double PUNCHES_APART = 80;
-  private static final double PUNCH_INSET = 12;
-
   private final Page page;
   private final Backdrop behind;
   private final double light;
@@ -59,10 +53,10 @@ final class Wearing {
   }
 
   private void binder(MmRect sheet) {
-    double inset = PUNCH_INSET + random.nextGaussian();
+    double inset = OfficePunch.INSET + random.nextGaussian();
     double askew = 3 * random.nextGaussian();
     for (int side = -1; side <= 1; side += 2) {
-      double along = askew + side * PUNCHES_APART / 2;
+      double along = askew + side * OfficePunch.APART / 2;
       punch(
           random.nextInt(4) > 0
               ? new MmPoint(inset, sheet.height() / 2 + along)
@@ -71,11 +65,7 @@ final class Wearing {
   }
 
   private void punch(MmPoint at) {
-    page.take(
-        MmRect.square(at, 2 * PUNCH + 2),
-        (x, y) -> PUNCH - Math.hypot(x - at.x(), y - at.y()),
-        behind,
-        light);
+    OfficePunch.through(page, at, behind, light);
   }
 
   private void tearCorner(MmRect sheet) {

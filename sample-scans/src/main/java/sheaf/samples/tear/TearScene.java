@@ -8,6 +8,7 @@ import sheaf.core.page.MmVector;
 import sheaf.samples.hole.TornHole;
 import sheaf.samples.scene.Backdrop;
 import sheaf.samples.scene.Fasteners;
+import sheaf.samples.scene.OfficePunch;
 import sheaf.samples.scene.Page;
 import sheaf.samples.scene.Scene;
 import sheaf.samples.scene.TearShot;
@@ -71,11 +72,9 @@ public record TearScene(
     dots.forEach(writing::dot);
     staples.forEach(at -> Fasteners.staple(ready.page(), at, random));
     lines.forEach(line -> writing.line(line.from(), line.to()));
-    for (MmPoint place : punched) {
-      Punch.through(ready.page(), place, ready.backdrop());
-    }
     SplittableRandom archer = random.split();
     double light = archer.nextDouble(2 * Math.PI);
+    punched.forEach(at -> OfficePunch.through(ready.page(), at, ready.backdrop(), light));
     double reach = archer.nextDouble(LOWEST_VANE, HIGHEST_VANE);
     for (TearShot tear : tears) {
       tear(ready.page(), ready.backdrop(), tear, reach, light, archer.split());

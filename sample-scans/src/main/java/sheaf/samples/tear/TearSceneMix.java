@@ -20,9 +20,11 @@ import sheaf.core.page.Paper;
 import sheaf.core.reading.PrintScale;
 import sheaf.samples.scene.Behind;
 import sheaf.samples.scene.Decoys;
+import sheaf.samples.scene.OfficePunch;
 import sheaf.samples.scene.PaperLook;
 import sheaf.samples.scene.Scene;
 import sheaf.samples.scene.TearShot;
+import sheaf.samples.scene.UsualDraws;
 
 /**
  * Tear sheets in mixed settings.
@@ -66,9 +68,8 @@ public final class TearSceneMix {
             Paper.values()[random.nextInt(2)],
             UnitSystem.values()[random.nextInt(2)]);
     SheetCode code = new SheetCode(JobId.random(random), random.nextInt(1, 100), layout.id());
-    double shaft =
-        random.nextDouble() < 0.8 ? random.nextDouble(5.5, 7.5) : random.nextDouble(5, 9.5);
-    PrintScale scale = printScale();
+    double shaft = UsualDraws.shaft(random);
+    PrintScale scale = UsualDraws.printScale(random);
     Behind behind = behinds.get(random.nextInt(behinds.size()));
     int shots = random.nextInt(1, 5);
     List<TearShot> tears = tears(layout, scale, shots);
@@ -76,7 +77,7 @@ public final class TearSceneMix {
         new Scene(
             code,
             behind,
-            behind == Behind.WHITE ? random.nextDouble(0.87, 0.97) : random.nextDouble(0.93, 1.0),
+            UsualDraws.behindTone(behind, random),
             PaperLook.draw(random),
             shaft,
             List.of(),
@@ -86,14 +87,6 @@ public final class TearSceneMix {
             random.nextLong());
     return new TearScene(
         sheet, tears, notes(layout), dots(layout), staples(layout), lines(layout), punched(layout));
-  }
-
-  private PrintScale printScale() {
-    if (random.nextInt(3) > 0) {
-      return PrintScale.TRUE_SIZE;
-    }
-    double down = random.nextDouble(0.94, 1.03);
-    return new PrintScale(down * (1 + random.nextDouble(-0.004, 0.004)), down);
   }
 
   private List<TearShot> tears(Layout layout, PrintScale scale, int shots) {
@@ -229,7 +222,8 @@ public final class TearSceneMix {
       return List.of();
     }
     double middle = layout.page().height() / 2 + random.nextGaussian();
-    double x = 12 + random.nextGaussian();
-    return List.of(new MmPoint(x, middle - 40), new MmPoint(x, middle + 40));
+    double x = OfficePunch.INSET + random.nextGaussian();
+    double half = OfficePunch.APART / 2;
+    return List.of(new MmPoint(x, middle - half), new MmPoint(x, middle + half));
   }
 }

@@ -10,6 +10,7 @@ import org.opencv.imgproc.Imgproc;
 import sheaf.core.page.MmRect;
 import sheaf.scanner.opencv.Mats;
 import sheaf.scanner.sheet.FlatSheet;
+import sheaf.scanner.sheet.Tones;
 
 /** How much of a printed box is covered with ink, its own line not counted. */
 final class BoxInk {
@@ -83,16 +84,7 @@ final class BoxInk {
       mats.own(grey.submat(around)).copyTo(crop);
       byte[] pixels = new byte[(int) crop.total()];
       crop.get(0, 0, pixels);
-      int[] histogram = new int[256];
-      for (byte pixel : pixels) {
-        histogram[pixel & 0xFF]++;
-      }
-      int left = (int) (pixels.length * PAPER_PERCENTILE);
-      int tone = 0;
-      while (tone < 255 && left >= histogram[tone]) {
-        left -= histogram[tone++];
-      }
-      return Math.max(1, tone);
+      return Tones.percentile(pixels, 0, 1, PAPER_PERCENTILE);
     }
   }
 }

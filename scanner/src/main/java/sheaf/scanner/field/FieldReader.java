@@ -58,19 +58,8 @@ public final class FieldReader {
   /** Measures the ink in all boxes of a layout. */
   public static FieldReader measure(FlatSheet sheet, Layout layout) {
     Map<MmRect, Double> ink = new HashMap<>();
-    for (Field field : layout.fields()) {
-      boxes(field).forEach(box -> ink.put(box, BoxInk.share(sheet, box)));
-    }
+    layout.boxes().forEach(box -> ink.put(box, BoxInk.share(sheet, box)));
     return new FieldReader(layout, ink);
-  }
-
-  private static List<MmRect> boxes(Field field) {
-    if (field instanceof Field.Choice choice) {
-      return choice.options().stream().map(Field.Option::box).toList();
-    }
-    return field instanceof Field.Number number
-        ? number.digits().stream().map(Field.Digit::box).toList()
-        : List.of();
   }
 
   /**

@@ -1,7 +1,6 @@
 package sheaf.scanner.hole;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -37,8 +36,8 @@ public record ArrowsShot(
 
   /** Takes the counts from the fields read. */
   public static ArrowsShot of(List<FieldReading> fields, Layout layout) {
-    OptionalInt field = count(fields, label(Head.FIELD));
-    OptionalInt broadheads = count(fields, label(Head.BROADHEAD));
+    OptionalInt field = count(fields, Head.FIELD.label());
+    OptionalInt broadheads = count(fields, Head.BROADHEAD.label());
     Map<Integer, Integer> byZone = new TreeMap<>();
     for (Zone zone : layout.zones()) {
       count(fields, String.valueOf(zone.number()))
@@ -48,7 +47,7 @@ public record ArrowsShot(
         field.isPresent() && broadheads.isPresent()
             ? OptionalInt.of(field.getAsInt() + broadheads.getAsInt())
             : count(fields, "shot");
-    return new ArrowsShot(field, broadheads, all, byZone, head(fields));
+    return new ArrowsShot(field, broadheads, all, byZone, Head.ticked(fields));
   }
 
   private static OptionalInt count(List<FieldReading> fields, String of) {
@@ -56,19 +55,6 @@ public record ArrowsShot(
         .filter(field -> field.key().equals(ARROWS + of) && field.value().isPresent())
         .mapToInt(field -> (int) Math.round(field.value().getAsDouble()))
         .findFirst();
-  }
-
-  private static Optional<Head> head(List<FieldReading> fields) {
-    Optional<FieldReading> head =
-        fields.stream().filter(field -> field.key().equals("head")).findFirst();
-    if (head.filter(answer -> answer.says("field points")).isPresent()) {
-      return Optional.of(Head.FIELD);
-    }
-    return head.filter(answer -> answer.says("broadheads")).map(any -> Head.BROADHEAD);
-  }
-
-  private static String label(Head head) {
-    return head.name().toLowerCase(Locale.ROOT);
   }
 
   /** Of one head. */

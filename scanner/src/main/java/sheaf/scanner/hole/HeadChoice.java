@@ -2,11 +2,13 @@ package sheaf.scanner.hole;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import sheaf.core.reading.Head;
 import sheaf.scanner.sheet.FlatSheet;
@@ -18,6 +20,11 @@ import sheaf.scanner.sheet.FlatSheet;
 final class HeadChoice {
 
   private static final double MM = FlatSheet.PIXELS_PER_MM;
+
+  /** Blades of a head. */
+  private static final int FEWEST = 2;
+
+  private static final int MOST = 4;
 
   /** What speaks for the head that belongs to a hole's dot, in millimetres of slits. */
   private static final double AT_ITS_DOT = 3;
@@ -39,23 +46,43 @@ final class HeadChoice {
   /** Share of a line that must lie along the neighbour's slit. */
   private static final double ALONG = 0.65;
 
-  private final List<FoundHole> holes;
-  private final Map<FoundHole, Head> dots;
-  private final List<FoundHole> broadheads;
-  private final int blades;
-  private final double score;
-
   /** Most choices that are tried; more holes than that are judged one by one. */
   private static final int MOST_CHOICES = 3000;
 
-  private HeadChoice(
-      List<FoundHole> holes, Map<FoundHole, Head> dots, List<FoundHole> broadheads, int blades) {
+  private final List<FoundHole> holes;
+
+  /** For each hole the head that belongs to its dot. */
+  private final List<Head> dots;
+
+  /** For each hole what speaks for two, three and four blades. */
+  private final double[][] telling;
+
+  /** For each hole the length of its longest line in millimetres. */
+  private final double[] longest;
+
+  /** For each hole and each of its lines the holes of which it may be a slit. */
+  private final List<List<BitSet>> explained;
+
+  private HeadChoice(List<FoundHole> holes, Map<FoundHole, Head> dots) {
     this.holes = holes;
-    this.dots = dots;
-    this.broadheads = broadheads;
-    this.blades = blades;
-    this.score = score();
+    this.dots = holes.stream().map(hole -> dots.getOrDefault(hole, Head.UNKNOWN)).toList();
+    this.telling =
+        holes.stream()
+            .map(
+                hole ->
+                    IntStream.rangeClosed(FEWEST, MOST)
+                        .mapToDouble(blades -> telling(hole, hole.lines(), blades))
+                        .toArray())
+            .toArray(double[][]::new);
+    this.longest = holes.stream().mapToDouble(HeadChoice::longest).toArray();
+    this.explained =
+        holes.stream()
+            .map(hole -> hole.lines().stream().map(line -> explaining(hole, line)).toList())
+            .toList();
   }
+
+  /** Holes by their numbers, and how much speaks for their being the broadheads'. */
+  private record Choice(BitSet broadheads, double score) {}
 
   /**
    * The likeliest choice.
@@ -66,44 +93,48 @@ final class HeadChoice {
    */
   static Optional<Set<FoundHole>> of(
       List<FoundHole> holes, Map<FoundHole, Head> dots, int broadheads) {
-    List<List<FoundHole>> choices = choices(holes, broadheads);
+    List<BitSet> choices = new ArrayList<>();
+    choose(holes.size(), broadheads, 0, new BitSet(), choices);
     if (choices.size() > MOST_CHOICES) {
       return Optional.empty();
     }
-    List<HeadChoice> sorted =
+    HeadChoice head = new HeadChoice(holes, dots);
+    List<Choice> sorted =
         choices.stream()
-            .map(choice -> likeliest(holes, dots, choice))
-            .sorted(Comparator.comparingDouble((HeadChoice choice) -> choice.score).reversed())
+            .map(choice -> new Choice(choice, head.score(choice)))
+            .sorted(Comparator.comparingDouble(Choice::score).reversed())
             .toList();
     boolean clear = sorted.size() == 1 || sorted.get(0).score - sorted.get(1).score >= CLEARLY;
-    return clear ? Optional.of(Set.copyOf(sorted.get(0).broadheads)) : Optional.empty();
+    return clear
+        ? Optional.of(
+            sorted.get(0).broadheads.stream().mapToObj(holes::get).collect(Collectors.toSet()))
+        : Optional.empty();
   }
 
-  private static HeadChoice likeliest(
-      List<FoundHole> holes, Map<FoundHole, Head> dots, List<FoundHole> broadheads) {
-    return IntStream.rangeClosed(2, 4)
-        .mapToObj(blades -> new HeadChoice(holes, dots, broadheads, blades))
-        .max(Comparator.comparingDouble(choice -> choice.score))
-        .orElseThrow();
-  }
-
-  private double score() {
-    double score = 0;
-    for (FoundHole hole : holes) {
-      boolean broadhead = broadheads.contains(hole);
-      score += broadhead ? telling(hole, hole.lines(), blades) : -most(hole, unexplained(hole));
-      if (dots.getOrDefault(hole, Head.UNKNOWN) == (broadhead ? Head.BROADHEAD : Head.FIELD)) {
+  private double score(BitSet broadheads) {
+    double score = -uneven(broadheads);
+    double[] byBlades = new double[MOST - FEWEST + 1];
+    for (int i = 0; i < holes.size(); i++) {
+      boolean broadhead = broadheads.get(i);
+      if (broadhead) {
+        for (int blades = 0; blades < byBlades.length; blades++) {
+          byBlades[blades] += telling[i][blades];
+        }
+      } else {
+        score -= most(holes.get(i), unexplained(i, broadheads));
+      }
+      if (dots.get(i) == (broadhead ? Head.BROADHEAD : Head.FIELD)) {
         score += AT_ITS_DOT;
       }
     }
-    return score - uneven();
+    return score + Arrays.stream(byBlades).max().orElseThrow();
   }
 
   /** One archer's broadheads cut alike, so their slits are about as long. */
-  private double uneven() {
-    double[] longest = broadheads.stream().mapToDouble(HeadChoice::longest).sorted().toArray();
-    double usual = longest.length == 0 ? 0 : longest[longest.length / 2];
-    return Arrays.stream(longest)
+  private double uneven(BitSet broadheads) {
+    double[] lengths = broadheads.stream().mapToDouble(i -> longest[i]).sorted().toArray();
+    double usual = lengths.length == 0 ? 0 : lengths[lengths.length / 2];
+    return Arrays.stream(lengths)
         .map(one -> Math.min(MOST_UNEVEN, UNEVEN * Math.abs(one - usual)))
         .sum();
   }
@@ -123,14 +154,22 @@ final class HeadChoice {
   }
 
   /** The lines at a hole that are not slits of a neighbouring broadhead. */
-  private List<Slit> unexplained(FoundHole hole) {
-    return hole.lines().stream()
-        .filter(line -> broadheads.stream().noneMatch(other -> explains(other, hole, line)))
+  private List<Slit> unexplained(int hole, BitSet broadheads) {
+    List<Slit> lines = holes.get(hole).lines();
+    return IntStream.range(0, lines.size())
+        .filter(line -> !explained.get(hole).get(line).intersects(broadheads))
+        .mapToObj(lines::get)
         .toList();
   }
 
-  private static boolean explains(FoundHole other, FoundHole hole, Slit line) {
-    return other.lines().stream().anyMatch(slit -> along(other.circle(), slit, hole, line));
+  private BitSet explaining(FoundHole hole, Slit line) {
+    BitSet others = new BitSet();
+    for (int i = 0; i < holes.size(); i++) {
+      FoundHole other = holes.get(i);
+      others.set(
+          i, other.lines().stream().anyMatch(slit -> along(other.circle(), slit, hole, line)));
+    }
+    return others;
   }
 
   /** Whether most of a line lies along a slit of another hole, or in that hole. */
@@ -152,26 +191,15 @@ final class HeadChoice {
     return near >= ALONG * (steps + 1);
   }
 
-  private static List<List<FoundHole>> choices(List<FoundHole> holes, int count) {
-    List<List<FoundHole>> choices = new ArrayList<>();
-    choose(holes, count, 0, new ArrayList<>(), choices);
-    return choices;
-  }
-
-  private static void choose(
-      List<FoundHole> holes,
-      int count,
-      int from,
-      List<FoundHole> chosen,
-      List<List<FoundHole>> choices) {
-    if (chosen.size() == count || choices.size() > MOST_CHOICES) {
-      choices.add(List.copyOf(chosen));
+  private static void choose(int holes, int count, int from, BitSet chosen, List<BitSet> choices) {
+    if (count == 0 || choices.size() > MOST_CHOICES) {
+      choices.add((BitSet) chosen.clone());
       return;
     }
-    for (int i = from; i <= holes.size() - (count - chosen.size()); i++) {
-      chosen.add(holes.get(i));
-      choose(holes, count, i + 1, chosen, choices);
-      chosen.remove(chosen.size() - 1);
+    for (int i = from; i <= holes - count; i++) {
+      chosen.set(i);
+      choose(holes, count - 1, i + 1, chosen, choices);
+      chosen.clear(i);
     }
   }
 }

@@ -108,7 +108,7 @@ public final class HoleReader {
    */
   public static Holes read(FlatSheet sheet, Layout layout, ArrowsShot shot) {
     if (layout.target().isEmpty()) {
-      return new Holes(List.of(), List.of(), List.of(), List.of());
+      return Holes.NONE;
     }
     Surface surface = Surface.of(sheet, layout);
     try (Seeds seeds = Seeds.find(surface, shot)) {
@@ -149,7 +149,9 @@ public final class HoleReader {
     try (Seeds rest = seeds.beside(found.stream().map(Candidate::circle).toList())) {
       for (Seeds.Seed seed : rest.places()) {
         Opening opening = Opening.of(rest, seed, radius);
-        Candidate hiding = candidate(new ShaftFit(fresh(opening, REACH), opening, REACH), radius);
+        Candidate hiding =
+            candidate(
+                new ShaftFit(fresh(opening, REACH + ShaftFit.BEYOND), opening, REACH), radius);
         boolean apart =
             found.stream()
                 .map(Candidate::circle)
@@ -204,14 +206,13 @@ public final class HoleReader {
     if (before != null && before.reach(opening.x(), opening.y(), reach)) {
       return before;
     }
-    RimViews fresh = fresh(opening, reach - ShaftFit.BEYOND + MOVE);
+    RimViews fresh = fresh(opening, reach + MOVE);
     views.put(seed, fresh);
     return fresh;
   }
 
   private RimViews fresh(Opening opening, int reach) {
-    return RimViews.around(
-        surface, seeds.kind(), opening.x(), opening.y(), reach + ShaftFit.BEYOND);
+    return RimViews.around(surface, seeds.kind(), opening.x(), opening.y(), reach);
   }
 
   private static Candidate candidate(ShaftFit fit, int radius) {

@@ -9,7 +9,6 @@ import org.opencv.core.Rect;
 import org.opencv.core.Scalar;
 import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
-import sheaf.core.layout.Field;
 import sheaf.core.layout.Ink;
 import sheaf.core.layout.Layout;
 import sheaf.core.layout.LayoutId;
@@ -153,7 +152,7 @@ final class KnownInk {
         layout.ink().forEach(known::inside);
         layout.marks().stream().map(RegisterMark::square).forEach(known::rect);
         layout.codes().forEach(known::rect);
-        layout.fields().forEach(known::field);
+        layout.boxes().forEach(box -> known.rect(box.grow(OVERSHOOT)));
         known.margin();
         known.hidden.copyTo(known.covered);
         layout.ink().stream().filter(Drawing::isThin).forEach(known::ink);
@@ -197,14 +196,6 @@ final class KnownInk {
         Imgproc.circle(hidden, at(ring.centre()), pixels(ring.radius()), ON, thickness);
       } else if (ink instanceof Ink.Label label) {
         rect(label.rect());
-      }
-    }
-
-    private void field(Field field) {
-      if (field instanceof Field.Choice choice) {
-        choice.options().forEach(option -> rect(option.box().grow(OVERSHOOT)));
-      } else if (field instanceof Field.Number number) {
-        number.digits().forEach(digit -> rect(digit.box().grow(OVERSHOOT)));
       }
     }
 

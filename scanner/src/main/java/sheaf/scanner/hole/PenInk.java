@@ -1,13 +1,12 @@
 package sheaf.scanner.hole;
 
-import java.util.Arrays;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
 import org.opencv.core.Rect;
 import org.opencv.core.Scalar;
-import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
 import sheaf.scanner.opencv.Mats;
+import sheaf.scanner.sheet.Tones;
 
 /**
  * Where a pen wrote, as far as colour tells: a pen's line through a hole looks like two slits.
@@ -56,22 +55,18 @@ final class PenInk {
       Mat backing = mats.own(new Mat(part.size(), CvType.CV_8U));
       Mat ink = mats.own(new Mat(part.size(), CvType.CV_8U));
       split(pixels, kind == Seeds.Kind.COLOURED, ink, backing);
-      Imgproc.dilate(backing, backing, disc(WIDTH, mats));
+      Imgproc.dilate(backing, backing, mats.disc(WIDTH));
       ink.setTo(new Scalar(0), backing);
-      Imgproc.dilate(ink, ink, disc(EDGE, mats));
+      Imgproc.dilate(ink, ink, mats.disc(EDGE));
       return Grid.around(ink, circle.x() - left, circle.y() - top, reach).cutFrom(left, top);
     }
-  }
-
-  private static Mat disc(int size, Mats mats) {
-    return mats.own(Imgproc.getStructuringElement(Imgproc.MORPH_ELLIPSE, new Size(size, size)));
   }
 
   /** What may be ink, and what surely is backing. */
   private static void split(byte[] pixels, boolean behind, Mat ink, Mat backing) {
     double[] paper = new double[CHANNELS];
     for (int c = 0; c < CHANNELS; c++) {
-      paper[c] = median(pixels, c);
+      paper[c] = Tones.percentile(pixels, c, CHANNELS, 0.5);
     }
     byte[] inks = new byte[pixels.length / CHANNELS];
     byte[] backings = new byte[inks.length];
@@ -87,18 +82,5 @@ final class PenInk {
     }
     ink.put(0, 0, inks);
     backing.put(0, 0, backings);
-  }
-
-  private static double median(byte[] pixels, int channel) {
-    int[] histogram = new int[256];
-    for (int i = channel; i < pixels.length; i += CHANNELS) {
-      histogram[pixels[i] & 0xFF]++;
-    }
-    int left = Arrays.stream(histogram).sum() / 2;
-    int tone = 0;
-    while (tone < 255 && left >= histogram[tone]) {
-      left -= histogram[tone++];
-    }
-    return Math.max(1, tone);
   }
 }

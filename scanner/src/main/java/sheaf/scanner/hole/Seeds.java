@@ -232,8 +232,7 @@ public record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements 
   }
 
   private static Mat disc(double diameter, Mats mats) {
-    int size = pixels(diameter) | 1;
-    return mats.own(Imgproc.getStructuringElement(Imgproc.MORPH_ELLIPSE, new Size(size, size)));
+    return mats.disc(pixels(diameter) | 1);
   }
 
   private static int pixels(double mm) {

@@ -259,27 +259,13 @@ final class ShaftFit {
     int likeliest = highest(likelihoods);
     Look best = looks.get(likeliest);
     double highest = likelihoods[likeliest];
-    double all = 0;
-    double sumX = 0;
-    double sumY = 0;
-    double squares = 0;
+    MeanPlace mean = new MeanPlace();
     for (int k = 0; k < likelihoods.length; k++) {
       Look look = looks.get(k);
       double weight = look.area * Math.exp(likelihoods[k] - highest);
-      double dx = look.x - middle.x();
-      double dy = look.y - middle.y();
-      all += weight;
-      sumX += weight * dx;
-      sumY += weight * dy;
-      squares += weight * (dx * dx + dy * dy);
+      mean.add(weight, look.x - middle.x(), look.y - middle.y());
     }
-    double x = sumX / all;
-    double y = sumY / all;
-    double variance = squares / all - x * x - y * y;
     return new Axis(
-        middle.x() + x,
-        middle.y() + y,
-        Math.sqrt(Math.max(0, variance) / 2),
-        whether(best, radius));
+        middle.x() + mean.x(), middle.y() + mean.y(), mean.spread(), whether(best, radius));
   }
 }

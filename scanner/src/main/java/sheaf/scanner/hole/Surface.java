@@ -7,7 +7,6 @@ import org.opencv.core.CvType;
 import org.opencv.core.Mat;
 import org.opencv.core.Rect;
 import org.opencv.core.Scalar;
-import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
 import sheaf.core.layout.Layout;
 import sheaf.core.page.MmRect;
@@ -108,7 +107,7 @@ public final class Surface {
     try (Mats mats = new Mats()) {
       Mat written = mats.mat();
       Core.compare(half, new Scalar(INK), written, Core.CMP_GT);
-      Imgproc.dilate(written, written, disc(INK_AROUND / Seeds.REDUCTION, mats));
+      Imgproc.dilate(written, written, mats.disc(2 * (INK_AROUND / Seeds.REDUCTION) + 1));
       Core.bitwise_and(written, mats.own(free(KnownInk.SOLID)), written);
       free.setTo(new Scalar(0), written);
     }
@@ -349,7 +348,7 @@ public final class Surface {
     try (Mats mats = new Mats()) {
       Mat mask = mats.own(new Mat(side, side, CvType.CV_8U));
       mask.put(0, 0, ink);
-      Imgproc.dilate(mask, mask, disc(INK_AROUND, mats));
+      Imgproc.dilate(mask, mask, mats.disc(2 * INK_AROUND + 1));
       mask.get(0, 0, ink);
     }
     boolean[] written = new boolean[ink.length];
@@ -357,11 +356,6 @@ public final class Surface {
       written[i] = ink[i] != 0;
     }
     return written;
-  }
-
-  private static Mat disc(int reach, Mats mats) {
-    Size size = new Size(2.0 * reach + 1, 2.0 * reach + 1);
-    return mats.own(Imgproc.getStructuringElement(Imgproc.MORPH_ELLIPSE, size));
   }
 
   /** Unevenness of the plain paper over a few pixels, as a share of its tone. */

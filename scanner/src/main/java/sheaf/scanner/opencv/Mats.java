@@ -3,6 +3,8 @@ package sheaf.scanner.opencv;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import org.opencv.core.Mat;
+import org.opencv.core.Size;
+import org.opencv.imgproc.Imgproc;
 
 /**
  * Owns native matrices and releases them all when closed.
@@ -23,6 +25,12 @@ public final class Mats implements AutoCloseable {
   public <M extends Mat> M own(M mat) {
     owned.push(mat);
     return mat;
+  }
+
+  /** A filled disc for dilating and opening, its diameter an odd number of pixels. */
+  public Mat disc(int diameter) {
+    Size size = new Size(diameter, diameter);
+    return own(Imgproc.getStructuringElement(Imgproc.MORPH_ELLIPSE, size));
   }
 
   @Override

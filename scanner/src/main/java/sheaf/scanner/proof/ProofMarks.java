@@ -49,17 +49,6 @@ final class ProofMarks {
     return proof.marks;
   }
 
-  /** Where a word or number would cover what a person must see. */
-  static List<MmRect> boxes(Layout layout) {
-    return layout.fields().stream()
-        .flatMap(
-            field ->
-                field instanceof Field.Choice choice
-                    ? choice.options().stream().map(Field.Option::box)
-                    : ((Field.Number) field).digits().stream().map(Field.Digit::box))
-        .toList();
-  }
-
   /** Where words are printed. */
   static List<MmRect> labels(Layout layout) {
     return layout.ink().stream()

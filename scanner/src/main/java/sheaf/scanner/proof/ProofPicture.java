@@ -39,7 +39,8 @@ public final class ProofPicture {
     try (Mats mats = new Mats()) {
       Mat drawn = mats.own(small(sheet));
       ProofCanvas canvas = new ProofCanvas(drawn, WIDTH / layout.page().width());
-      ProofMarks.boxes(layout).forEach(canvas::keepOff);
+      // A word or number there would cover what a person must see.
+      layout.boxes().forEach(canvas::keepOff);
       ProofMarks.labels(layout).forEach(canvas::ratherKeepOff);
       canvas.draw(ProofMarks.of(layout, reading, slits, legend));
       Mat whole = mats.mat();

@@ -3,7 +3,6 @@ package sheaf.scanner.sheet;
 import java.util.stream.Stream;
 import org.opencv.core.Point;
 import org.opencv.core.Size;
-import sheaf.core.layout.Field;
 import sheaf.core.layout.Layout;
 import sheaf.core.page.MmPoint;
 import sheaf.core.page.MmRect;
@@ -22,7 +21,7 @@ final class WholeSheet {
   static void refuseUnlessInside(Layout layout, Geometry geometry, Size picture)
       throws UnreadableException {
     boolean inside =
-        Stream.concat(layout.target().stream(), layout.fields().stream().flatMap(WholeSheet::boxes))
+        Stream.concat(layout.target().stream(), layout.boxes().stream())
             .flatMap(WholeSheet::corners)
             .map(geometry::toPixel)
             .allMatch(corner -> isInside(corner, picture));
@@ -31,12 +30,6 @@ final class WholeSheet {
           ReasonCode.PARTLY_OUTSIDE,
           "A part of the sheet that is to be read lies outside the picture: take the whole sheet, with a little room around it.");
     }
-  }
-
-  private static Stream<MmRect> boxes(Field field) {
-    return field instanceof Field.Choice choice
-        ? choice.options().stream().map(Field.Option::box)
-        : ((Field.Number) field).digits().stream().map(Field.Digit::box);
   }
 
   private static Stream<MmPoint> corners(MmRect rect) {

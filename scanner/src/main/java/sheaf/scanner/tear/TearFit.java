@@ -1,5 +1,6 @@
 package sheaf.scanner.tear;
 
+import sheaf.scanner.hole.MeanPlace;
 import sheaf.scanner.hole.Seeds;
 
 /**
@@ -115,23 +116,13 @@ final class TearFit {
 
   private End end(Capsule tear, double point, double tail, double x, double y) {
     double highest = score(tear);
-    double weight = 0;
-    double sumX = 0;
-    double sumY = 0;
-    double squares = 0;
+    MeanPlace mean = new MeanPlace();
     for (double dy = -AROUND; dy <= AROUND; dy += PITCH) {
       for (double dx = -AROUND; dx <= AROUND; dx += PITCH) {
         Capsule other = tear.moved(point * dx, point * dy, tail * dx, tail * dy);
-        double likelihood = Math.exp(SHARE * (score(other) - highest));
-        weight += likelihood;
-        sumX += likelihood * dx;
-        sumY += likelihood * dy;
-        squares += likelihood * (dx * dx + dy * dy);
+        mean.add(Math.exp(SHARE * (score(other) - highest)), dx, dy);
       }
     }
-    double meanX = sumX / weight;
-    double meanY = sumY / weight;
-    double variance = (squares / weight - meanX * meanX - meanY * meanY) / 2;
-    return new End(x + meanX, y + meanY, Math.sqrt(variance));
+    return new End(x + mean.x(), y + mean.y(), mean.spread());
   }
 }

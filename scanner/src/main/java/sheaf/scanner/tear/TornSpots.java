@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
-import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
 import sheaf.core.layout.Zone;
 import sheaf.core.page.MmPoint;
@@ -117,9 +116,7 @@ final class TornSpots {
       Mat mask = mats.own(new Mat(rows, columns, CvType.CV_8U));
       mask.put(0, 0, torn);
       int bridge = (int) Math.round(BRIDGE * TornMap.PER_MM) | 1;
-      Mat disc =
-          mats.own(Imgproc.getStructuringElement(Imgproc.MORPH_ELLIPSE, new Size(bridge, bridge)));
-      Imgproc.morphologyEx(mask, mask, Imgproc.MORPH_CLOSE, disc);
+      Imgproc.morphologyEx(mask, mask, Imgproc.MORPH_CLOSE, mats.disc(bridge));
       Mat labels = mats.mat();
       int count = Imgproc.connectedComponents(mask, labels);
       int[] numbers = new int[torn.length];
