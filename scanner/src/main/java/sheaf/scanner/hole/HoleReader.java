@@ -33,15 +33,6 @@ public final class HoleReader {
   /** Holes that overlap are at least this share of the diameter apart, or are taken for one. */
   private static final double OVERLAP = 0.42;
 
-  /** A slit in front of something dark is darker than the paper beside it by this. */
-  private static final double DARK_SLIT = 0.08;
-
-  /** A slit in front of white differs from the paper beside it by this. */
-  private static final double FAINT_SLIT = 0.03;
-
-  /** A slit in front of the backing is more of its colour than what lies beside it by this. */
-  private static final double COLOURED_SLIT = 0.15;
-
   /** Pixels a millimetre (about 190 dpi) below which a hairline in front of white is lost. */
   private static final double SHOWS_HAIRLINES = 7.5;
 
@@ -245,26 +236,11 @@ public final class HoleReader {
 
   private FoundHole found(Candidate candidate) {
     Circle circle = candidate.circle();
-    List<Slit> lines = new SlitTracer(layers(circle)).trace(circle, HeadShape.SHORTEST);
+    Square around = Square.around(circle.x(), circle.y(), AROUND);
+    Grid hiding = surface.hidingSlits(seeds.kind(), circle, AROUND);
+    SlitView view = SlitView.of(surface, seeds.kind(), around, hiding);
+    List<Slit> lines = view.tracer().trace(circle, HeadShape.SHORTEST);
     return new FoundHole(
         circle, candidate.spread(), candidate.evidence(), HeadShape.of(circle, lines), lines);
-  }
-
-  private List<SlitTracer.Layer> layers(Circle circle) {
-    Square around = Square.around(circle.x(), circle.y(), AROUND);
-    SlitTracer.Layer tone =
-        new SlitTracer.Layer(
-            new Grid(around, surface.darkness(around)),
-            surface.hidingSlits(seeds.kind(), circle, AROUND),
-            slitContrast());
-    if (seeds.kind() != Seeds.Kind.COLOURED) {
-      return List.of(tone);
-    }
-    Grid backing = new Grid(around, surface.backing(around));
-    return List.of(tone, new SlitTracer.Layer(backing, Grid.zero(), COLOURED_SLIT));
-  }
-
-  private double slitContrast() {
-    return seeds.kind() == Seeds.Kind.FAINT ? Math.max(FAINT_SLIT, 3 * surface.noise()) : DARK_SLIT;
   }
 }

@@ -47,6 +47,10 @@ public final class Surface {
   private final KnownInk ink;
   private final Rect sought;
   private final Rect target;
+
+  /** Measured when it is first asked for, since dark openings need none. */
+  private double noise = Double.NaN;
+
   private float printTone;
   private boolean printHidden;
   private boolean writingHidden;
@@ -360,7 +364,10 @@ public final class Surface {
 
   /** Unevenness of the plain paper over a few pixels, as a share of its tone. */
   public double noise() {
-    return Grain.of(grey, tone, target);
+    if (Double.isNaN(noise)) {
+      noise = Grain.of(grey, tone, target);
+    }
+    return noise;
   }
 
   /** Two rows of a picture at a time, whose pixels are taken by fours. */

@@ -137,7 +137,7 @@ final class EndFinder {
 
   /** The lines that run outward from a hub. */
   private List<Slit> lines(Circle hub) {
-    return view.tracer().trace(hub, SHORTEST * MM);
+    return view.slits().tracer().trace(hub, SHORTEST * MM);
   }
 
   private static Circle hub(Capsule tear) {
