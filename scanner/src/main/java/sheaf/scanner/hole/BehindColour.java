@@ -30,6 +30,14 @@ final class BehindColour {
 
   private static final float FULL = 0.7f;
 
+  /**
+   * What is of another hue counts less by this: red ink, 30 degrees off wood's, adds nothing. Of a
+   * weak colour a camera's noise changes the hue.
+   */
+  private static final double ASIDE = 1.5;
+
+  private static final double ASIDE_OF_WEAK = 1;
+
   /** From this share of the least amount that may be an opening it shines through paper. */
   private static final float SHINES = 0.73f;
 
@@ -82,13 +90,15 @@ final class BehindColour {
     double mean = (seen[0] + seen[1] + seen[2]) / 3;
     double strength =
         Math.sqrt(square(seen[0] - mean) + square(seen[1] - mean) + square(seen[2] - mean));
+    boolean weak = strength < WEAK;
+    double narrow = (weak ? ASIDE_OF_WEAK : ASIDE) / Math.sqrt(3);
     float[] left = new float[seen.length];
     float[] right = new float[seen.length];
     float tone = 0;
     for (int c = 0; c < seen.length; c++) {
       double along = (seen[c] - mean) / strength;
-      // Square to it among colours without brightness: what is of another hue counts less.
-      double aside = (seen[(c + 1) % 3] - seen[(c + 2) % 3]) / strength / Math.sqrt(3);
+      // Square to it, among colours without brightness.
+      double aside = narrow * (seen[(c + 1) % 3] - seen[(c + 2) % 3]) / strength;
       left[c] = (float) (along + aside);
       right[c] = (float) (along - aside);
       tone += LUMA[c] * (float) seen[c];
@@ -97,7 +107,7 @@ final class BehindColour {
     float full = FULL * (float) strength;
     float gain = (full - from) / (tone * (SURELY - DARKEST));
     float[] light = {gain * LUMA[0], gain * LUMA[1], gain * LUMA[2], from - gain * DARKEST * tone};
-    return new BehindColour(left, right, light, from, full, strength < WEAK);
+    return new BehindColour(left, right, light, from, full, weak);
   }
 
   private static double square(double value) {
