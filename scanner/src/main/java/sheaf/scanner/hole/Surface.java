@@ -348,7 +348,7 @@ public final class Surface {
   public Grid hidingSlits(Seeds.Kind kind, Circle middle, double reach) {
     Square around = Square.around(middle.x(), middle.y(), reach);
     Grid print = printHidingSlits(around);
-    return kind == Seeds.Kind.FAINT || colour.isEmpty()
+    return colour.isEmpty()
         ? print
         : print.or(PenInk.around(colour.get(), kind, behind, middle, reach));
   }
