@@ -122,10 +122,18 @@ public record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements 
     }
   }
 
-  /** No print has the colour that lies behind, so print hides nothing. */
+  /**
+   * No print has the colour that lies behind, so print hides nothing. A weak one may be a pen's
+   * too, so it is sought on the target alone and not where boxes are ticked.
+   */
   private static Seeds coloured(Surface surface, Mats mats) {
     Mat backing = mats.own(surface.halfBacking());
-    return wide(Kind.COLOURED, bytes(backing, 0, 1, mats), page(backing.size(), mats), 1, mats);
+    Mat page = page(backing.size(), mats);
+    if (surface.isBehindWeak()) {
+      page.setTo(new Scalar(0));
+      Imgproc.rectangle(page, reduced(surface.sought()), new Scalar(255), Imgproc.FILLED);
+    }
+    return wide(Kind.COLOURED, bytes(backing, 0, 1, mats), page, 1, mats);
   }
 
   private static Seeds faint(Surface surface, Mat darkness, Mats mats) {
