@@ -8,7 +8,6 @@ import sheaf.core.page.MmVector;
 import sheaf.samples.hole.TornHole;
 import sheaf.samples.scene.Backdrop;
 import sheaf.samples.scene.Fasteners;
-import sheaf.samples.scene.OfficePunch;
 import sheaf.samples.scene.Page;
 import sheaf.samples.scene.Scene;
 import sheaf.samples.scene.TearShot;
@@ -24,7 +23,6 @@ import sheaf.samples.scene.Writing;
  * @param dots where a pen rested
  * @param staples that held it
  * @param lines that a pen drew before the sheet was shot
- * @param punched centres of the holes of an office punch
  */
 public record TearScene(
     Scene sheet,
@@ -32,8 +30,7 @@ public record TearScene(
     List<Note> notes,
     List<MmPoint> dots,
     List<MmPoint> staples,
-    List<Line> lines,
-    List<MmPoint> punched) {
+    List<Line> lines) {
 
   /** Vanes end so far from the shaft's axis, in true millimetres. */
   private static final double LOWEST_VANE = 8.5;
@@ -50,7 +47,6 @@ public record TearScene(
     dots = List.copyOf(dots);
     staples = List.copyOf(staples);
     lines = List.copyOf(lines);
-    punched = List.copyOf(punched);
   }
 
   /**
@@ -74,7 +70,6 @@ public record TearScene(
     lines.forEach(line -> writing.line(line.from(), line.to()));
     SplittableRandom archer = random.split();
     double light = archer.nextDouble(2 * Math.PI);
-    punched.forEach(at -> OfficePunch.through(ready.page(), at, ready.backdrop(), light));
     double reach = archer.nextDouble(LOWEST_VANE, HIGHEST_VANE);
     for (TearShot tear : tears) {
       tear(ready.page(), ready.backdrop(), tear, reach, light, archer.split());
@@ -111,7 +106,7 @@ public record TearScene(
   /** The same on a sheet that is pinned to a board. */
   public TearScene pinned() {
     return new TearScene(
-        sheet.with(sheet.decoys().pinned()), tears, notes, dots, staples, lines, punched);
+        sheet.with(sheet.decoys().pinned()), tears, notes, dots, staples, lines);
   }
 
   /** How reading it should end: as long as tears are read on trial, a person must look at each. */
