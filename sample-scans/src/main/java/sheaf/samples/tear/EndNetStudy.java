@@ -20,175 +20,104 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import sheaf.scanner.opencv.NativeLibraries;
-import sheaf.scanner.tear.EndNet;
 import sheaf.scanner.tear.TearPicture;
 
 /**
- * Teaches the net that tells a tear's ends: {@code EndNetStudy WEIGHTS STEPS FOLDER...}, where the
- * folders hold pictures of tear sheets and their truths.
+ * Teaches the net that tells a tear's ends, the reader's {@code tear-ends.weights}: {@code
+ * EndNetStudy WEIGHTS STEPS FOLDER...}, where the folders hold pictures of tear sheets and their
+ * truths.
  */
 public final class EndNetStudy {
 
+  /** Squares that are looked at before the net learns from them. */
   private static final int BATCH = 6;
 
+  /** How fast it learns in the beginning; it slows down to a fiftieth. */
   private static final float FASTEST = 2e-3f;
+
+  private static final float SLOWER = 50;
+
+  /** No weight is pulled harder than this. */
+  private static final float MOST_PULL = 1;
 
   private final List<LearnedSheet> sheets = new ArrayList<>();
   private final SplittableRandom random = new SplittableRandom(1);
 
   private EndNetStudy() {}
 
-  public static void main(String[] arguments) throws Exception {
-    Engine.getInstance();
+  /** Learns from the folders and writes the weights. */
+  public static void main(String[] arguments) throws IOException {
+    if (arguments.length < 3) {
+      throw new IllegalArgumentException("usage: EndNetStudy WEIGHTS STEPS FOLDER...");
+    }
+    // Its libraries must be loaded before those of OpenCV, which bring some of the same names.
+    Engine.getInstance().setRandomSeed(1);
     NativeLibraries.load();
     EndNetStudy study = new EndNetStudy();
-    List<String> folders = List.of(arguments).subList(2, arguments.length);
-    study.readNew(folders);
-    System.out.println(study.sheets.size() + " sheets");
-    study.learn(Path.of(arguments[0]), Integer.parseInt(arguments[1]), folders);
+    for (String folder : List.of(arguments).subList(2, arguments.length)) {
+      study.read(Path.of(folder));
+    }
+    Files.write(Path.of(arguments[0]), study.learn(Integer.parseInt(arguments[1])));
   }
 
-  private final java.util.Set<Path> seen = new java.util.HashSet<>();
-
-  private void readNew(List<String> folders) throws IOException {
-    for (String folder : folders) {
-      try (Stream<Path> files = Files.list(Path.of(folder))) {
-        for (Path file : files.filter(p -> p.toString().endsWith(".json")).sorted().toList()) {
-          if (seen.add(file)) {
-            try {
-              LearnedSheet.read(
-                      file.resolveSibling(file.getFileName().toString().replace(".json", ".jpg")))
-                  .ifPresent(sheets::add);
-            } catch (Exception e) {
-              seen.remove(file);
-            }
-          }
-        }
+  private void read(Path folder) throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      for (Path file : files.filter(path -> path.toString().endsWith(".jpg")).sorted().toList()) {
+        LearnedSheet.read(file).ifPresent(sheets::add);
       }
     }
   }
 
-  private void learn(Path weights, int steps, List<String> folders) throws IOException {
-    Engine.getInstance().setRandomSeed(1);
+  private byte[] learn(int steps) {
     EndNetBlock block = new EndNetBlock();
-    try (Model model = Model.newInstance("ends")) {
+    try (Model model = Model.newInstance("tear-ends")) {
       model.setBlock(block);
-      int[] step = {0};
-      Tracker rate =
-          Tracker.cosine()
-              .setBaseValue(FASTEST)
-              .optFinalValue(FASTEST / 50)
-              .setMaxUpdates(steps)
-              .build();
-      DefaultTrainingConfig config =
-          new DefaultTrainingConfig(Loss.l2Loss())
-              .optOptimizer(Optimizer.adam().optLearningRateTracker(rate).optClipGrad(1f).build());
-      try (Trainer trainer = model.newTrainer(config)) {
-        trainer.initialize(
-            new Shape(BATCH, TearPicture.PLANES, Lesson.SIDE, Lesson.SIDE));
-        double[] sums = new double[6];
-        long began = System.currentTimeMillis();
-        for (step[0] = 1; step[0] <= steps; step[0]++) {
-          step(trainer, sums);
-          if (step[0] % 50 == 0) {
-            StringBuilder line = new StringBuilder();
-            for (int i = 0; i < sums.length; i++) {
-              line.append(" %.3f".formatted(sums[i] / 50));
-              sums[i] = 0;
-            }
-            System.out.println(
-                step[0] + line.toString() + " " + (System.currentTimeMillis() - began) / 1000 + " s, " + sheets.size());
-          }
-          if (step[0] % 200 == 0) {
-            readNew(folders);
-            Files.write(weights, block.weights());
-          }
+      try (Trainer trainer = model.newTrainer(config(steps))) {
+        trainer.initialize(new Shape(BATCH, TearPicture.PLANES, Lesson.SIDE, Lesson.SIDE));
+        for (int step = 0; step < steps; step++) {
+          step(trainer);
         }
-        Files.write(weights, block.weights());
+        return block.weights();
       }
     }
   }
 
-  private void step(Trainer trainer, double[] sums) {
-    try (NDManager manager = trainer.getManager().newSubManager()) {
-      int picture = TearPicture.PLANES * Lesson.SIDE * Lesson.SIDE;
-      int plane = Lesson.CELLS * Lesson.CELLS;
-      float[] pictures = new float[BATCH * picture];
-      float[] wanted = new float[BATCH * Lesson.PLANES * plane];
-      for (int i = 0; i < BATCH; i++) {
-        Lesson lesson = Lesson.draw(sheets.get(random.nextInt(sheets.size())), random);
-        System.arraycopy(lesson.picture(), 0, pictures, i * picture, picture);
-        System.arraycopy(
-            lesson.wanted(), 0, wanted, i * lesson.wanted().length, lesson.wanted().length);
-      }
+  private static DefaultTrainingConfig config(int steps) {
+    Tracker speed =
+        Tracker.cosine()
+            .setBaseValue(FASTEST)
+            .optFinalValue(FASTEST / SLOWER)
+            .setMaxUpdates(steps)
+            .build();
+    return new DefaultTrainingConfig(Loss.l2Loss())
+        .optOptimizer(
+            Optimizer.adam().optLearningRateTracker(speed).optClipGrad(MOST_PULL).build());
+  }
+
+  private void step(Trainer trainer) {
+    float[] pictures = new float[BATCH * TearPicture.PLANES * Lesson.SIDE * Lesson.SIDE];
+    float[] wanted = new float[BATCH * Lesson.PLANES * Lesson.CELLS * Lesson.CELLS];
+    for (int i = 0; i < BATCH; i++) {
+      Lesson lesson = Lesson.draw(sheets.get(random.nextInt(sheets.size())), random);
+      float[] picture = lesson.picture();
+      System.arraycopy(picture, 0, pictures, i * picture.length, picture.length);
+      float[] want = lesson.wanted();
+      System.arraycopy(want, 0, wanted, i * want.length, want.length);
+    }
+    try (NDManager manager = trainer.getManager().newSubManager();
+        GradientCollector collector = trainer.newGradientCollector()) {
       NDArray in =
           manager.create(
               pictures, new Shape(BATCH, TearPicture.PLANES, Lesson.SIDE, Lesson.SIDE));
       NDArray want =
           manager.create(wanted, new Shape(BATCH, Lesson.PLANES, Lesson.CELLS, Lesson.CELLS));
-      try (GradientCollector collector = trainer.newGradientCollector()) {
-        NDArray said = trainer.forward(new NDList(in)).head();
-        NDArray[] losses = losses(said, want);
-        NDArray loss = losses[0];
-        for (int i = 1; i < losses.length; i++) {
-          loss = loss.add(losses[i]);
-        }
-        collector.backward(loss);
-        for (int i = 0; i < losses.length; i++) {
-          sums[i] += losses[i].getFloat();
-        }
+      NDArray[] losses = EndLoss.of(trainer.forward(new NDList(in)).head(), want);
+      NDArray sum = losses[0];
+      for (int i = 1; i < losses.length; i++) {
+        sum = sum.add(losses[i]);
       }
-      trainer.step();
+      collector.backward(sum);
     }
-  }
-
-  private static NDArray at(NDArray planes, int from, int to) {
-    return planes.get(":, " + from + ":" + to + ", :, :");
-  }
-
-  private static NDArray[] losses(NDArray said, NDArray want) {
-    NDArray tailHere = at(want, 0, 1);
-    NDArray tailTells = at(want, 2, 3);
-    NDArray pointHere = at(want, 5, 6);
-    NDArray pointTells = at(want, 7, 8);
-    NDArray tail = heat(at(said, 0, 1), tailHere, at(want, 1, 2));
-    NDArray point = heat(at(said, 1, 2), pointHere, at(want, 6, 7));
-    NDArray tailAt = place(at(said, 2, 4), at(said, 4, 5), at(want, 3, 5), tailTells);
-    NDArray pointAt = place(at(said, 5, 7), at(said, 7, 8), at(want, 8, 10), pointTells);
-    NDArray ways =
-        way(at(said, 8, 10), at(want, 10, 12), tailTells)
-            .add(way(at(said, 10, 12), at(want, 12, 14), pointTells));
-    NDArray sorts =
-        sort(at(said, 12, 13), at(want, 14, 15), tailTells)
-            .add(sort(at(said, 13, 14), at(want, 15, 16), tailTells).mul(0.5f));
-    return new NDArray[] {tail, point, tailAt.mul(0.5f), pointAt.mul(0.5f), ways.mul(0.5f), sorts.mul(0.5f)};
-  }
-
-  private static NDArray softplus(NDArray x) {
-    return x.abs().neg().exp().add(1).log().add(x.maximum(0));
-  }
-
-  private static NDArray heat(NDArray said, NDArray here, NDArray cost) {
-    NDArray logit = said.sub(EndNet.SELDOM);
-    NDArray p = ai.djl.nn.Activation.sigmoid(logit);
-    NDArray yes = softplus(logit.neg()).mul(p.neg().add(1).square()).mul(here);
-    NDArray no = softplus(logit).mul(p.square()).mul(cost).mul(here.neg().add(1));
-    return yes.add(no).sum().div(here.sum().add(1));
-  }
-
-  private static NDArray place(NDArray said, NDArray raw, NDArray want, NDArray tells) {
-    NDArray spread = raw.div(EndNet.MOST_LOG).tanh().mul(EndNet.MOST_LOG);
-    NDArray off = said.sub(want).abs().sum(new int[] {1}, true);
-    NDArray cost = off.mul(spread.neg().exp()).add(spread.mul(2));
-    return cost.mul(tells).sum().div(tells.sum().add(1));
-  }
-
-  private static NDArray way(NDArray said, NDArray want, NDArray tells) {
-    NDArray off = said.sub(want.div(10)).abs().sum(new int[] {1}, true);
-    return off.mul(tells).sum().div(tells.sum().add(1));
-  }
-
-  private static NDArray sort(NDArray said, NDArray want, NDArray tells) {
-    return softplus(said).sub(said.mul(want)).mul(tells).sum().div(tells.sum().add(1));
+    trainer.step();
   }
 }
