@@ -77,8 +77,7 @@ public final class AccuracyReport {
   }
 
   private void tears() throws ExecutionException, InterruptedException {
-    List<TearScore> scores =
-        TearAccuracy.measure(first, last, processors(), Condition.TEARS::make);
+    List<TearScore> scores = TearAccuracy.measure(first, last, processors(), Condition.TEARS::make);
     report.append('\n').append(TearTable.of(scores));
     scores.stream().filter(TearScore::silentlyWrong).forEach(this::wrong);
   }

@@ -89,7 +89,13 @@ public record TearFigures(List<TearScore> scores) {
   /** The figures as a table for people. */
   public String table() {
     StringBuilder table = new StringBuilder();
-    line(table, "sheets / tears / matched", "%d / %d / %d", scores.size(), tears(), matches().size());
+    line(
+        table,
+        "sheets / tears / matched",
+        "%d / %d / %d",
+        scores.size(),
+        tears(),
+        matches().size());
     line(table, "point RMS / 95 % / worst", "%s", spread(Match::point));
     line(table, "tail RMS / 95 % / worst", "%s", spread(Match::tail));
     line(table, "length RMS / 95 % / worst", "%s", spread(m -> Math.abs(m.found() - m.length())));

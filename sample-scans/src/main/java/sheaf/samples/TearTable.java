@@ -26,8 +26,7 @@ final class TearTable {
     StringBuilder table = new StringBuilder(MarkdownTable.head(COLUMNS));
     table.append(row("all", scores));
     scores.stream()
-        .collect(
-            Collectors.groupingBy(s -> s.truth().behind(), TreeMap::new, Collectors.toList()))
+        .collect(Collectors.groupingBy(s -> s.truth().behind(), TreeMap::new, Collectors.toList()))
         .forEach((behind, group) -> table.append(row(behind + " behind", group)));
     return table.toString();
   }

@@ -40,7 +40,9 @@ final class EndLoss {
     NDArray sorts =
         sort(at(said, 12, 13), at(want, 14, 15), tailTells)
             .add(sort(at(said, 13, 14), at(want, 15, 16), tailTells).mul(HALF));
-    return new NDArray[] {tail, point, tailAt.mul(HALF), pointAt.mul(HALF), ways.mul(HALF), sorts.mul(HALF)};
+    return new NDArray[] {
+      tail, point, tailAt.mul(HALF), pointAt.mul(HALF), ways.mul(HALF), sorts.mul(HALF)
+    };
   }
 
   private static NDArray softplus(NDArray x) {

@@ -103,9 +103,7 @@ final class EndNetBlock extends AbstractBlock {
   @Override
   protected void initializeChildBlocks(NDManager manager, DataType type, Shape... inputs) {
     Shape in = inputs[0];
-    int[] from = {
-      TearPicture.PLANES, 16, 24, 32, 48, 64, 64, 64, 64, 64, 48, 64
-    };
+    int[] from = {TearPicture.PLANES, 16, 24, 32, 48, 64, 64, 64, 64, 64, 48, 64};
     for (int i = 0; i < LAYERS.length; i++) {
       Shape shape = new Shape(in.get(0), from[i], in.get(2), in.get(3));
       layers.get(i).initialize(manager, type, shape);
@@ -115,7 +113,9 @@ final class EndNetBlock extends AbstractBlock {
     }
   }
 
-  /** Biases and weights of all layers, norms worked in, as the reader's {@code EndNet} takes them. */
+  /**
+   * Biases and weights of all layers, norms worked in, as the reader's {@code EndNet} takes them.
+   */
   byte[] weights() {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     write(out, ByteBuffer.allocate(20).order(ByteOrder.LITTLE_ENDIAN).putInt(0).putInt(2).array());

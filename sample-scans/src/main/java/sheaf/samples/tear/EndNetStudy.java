@@ -107,8 +107,7 @@ public final class EndNetStudy {
     try (NDManager manager = trainer.getManager().newSubManager();
         GradientCollector collector = trainer.newGradientCollector()) {
       NDArray in =
-          manager.create(
-              pictures, new Shape(BATCH, TearPicture.PLANES, Lesson.SIDE, Lesson.SIDE));
+          manager.create(pictures, new Shape(BATCH, TearPicture.PLANES, Lesson.SIDE, Lesson.SIDE));
       NDArray want =
           manager.create(wanted, new Shape(BATCH, Lesson.PLANES, Lesson.CELLS, Lesson.CELLS));
       NDArray[] losses = EndLoss.of(trainer.forward(new NDList(in)).head(), want);

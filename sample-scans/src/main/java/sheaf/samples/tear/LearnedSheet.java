@@ -3,7 +3,9 @@ package sheaf.samples.tear;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import sheaf.samples.scene.TearShot;
 import sheaf.samples.scene.Truth;
 import sheaf.samples.scene.TruthFile;
 import sheaf.scanner.picture.Picture;
@@ -16,9 +18,14 @@ import sheaf.scanner.tear.TearPicture;
  * A made tear sheet to learn from.
  *
  * @param picture of its target
- * @param truth what is torn
+ * @param tears that are on it
  */
-record LearnedSheet(TearPicture picture, Truth truth) {
+record LearnedSheet(TearPicture picture, List<TearShot> tears) {
+
+  /** Copies the list. */
+  LearnedSheet {
+    tears = List.copyOf(tears);
+  }
 
   /** Reads one of a folder's pictures; empty where it cannot be flattened. */
   static Optional<LearnedSheet> read(Path file) throws IOException {
@@ -28,7 +35,7 @@ record LearnedSheet(TearPicture picture, Truth truth) {
         Picture picture = pictures.page(0);
         SheetInPicture sheet = SheetInPicture.find(picture)) {
       return Optional.of(
-          new LearnedSheet(TearPicture.of(sheet.flat(), sheet.layout()), truth));
+          new LearnedSheet(TearPicture.of(sheet.flat(), sheet.layout()), truth.tears()));
     } catch (UnreadableException e) {
       // A picture that cannot be read teaches nothing.
       return Optional.empty();

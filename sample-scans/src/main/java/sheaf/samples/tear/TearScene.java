@@ -105,8 +105,7 @@ public record TearScene(
 
   /** The same on a sheet that is pinned to a board. */
   public TearScene pinned() {
-    return new TearScene(
-        sheet.with(sheet.decoys().pinned()), tears, notes, dots, staples, lines);
+    return new TearScene(sheet.with(sheet.decoys().pinned()), tears, notes, dots, staples, lines);
   }
 
   /** How reading it should end: as long as tears are read on trial, a person must look at each. */

@@ -31,8 +31,8 @@ import sheaf.samples.scene.UsualDraws;
  * <p>Half are letter and half A4; a third were printed off size. One to four zones are shot at,
  * from the first on; one zone in fifty is hit twice. An arrow in seven makes a bullet hole, one in
  * five tears 2 to 6 mm, the others up to 60 mm, in any direction; seven in ten have three vanes. A
- * third of the sheets bear notes, a third pen dots, some staples and a few pen lines; they
- * are punched, stained, patched and torn at a corner as often as other sheets.
+ * third of the sheets bear notes, a third pen dots, some staples and a few pen lines; they are
+ * punched, stained, patched and torn at a corner as often as other sheets.
  */
 public final class TearSceneMix {
 
@@ -88,8 +88,7 @@ public final class TearSceneMix {
             Decoys.worn(random),
             scale,
             random.nextLong());
-    return new TearScene(
-        sheet, tears, notes(layout), dots(layout), staples(layout), lines(layout));
+    return new TearScene(sheet, tears, notes(layout), dots(layout), staples(layout), lines(layout));
   }
 
   private List<TearShot> tears(Layout layout, PrintScale scale, int shots) {

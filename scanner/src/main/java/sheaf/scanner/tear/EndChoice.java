@@ -65,8 +65,7 @@ record EndChoice(EndMap.End tail, EndMap.End point, double radius, double worth,
     Capsule way = new Capsule(point.x(), point.y(), tail.x(), tail.y(), radius);
     double astray =
         Math.min(MOST_ASTRAY, tail.astray(point)) + Math.min(MOST_ASTRAY, point.astray(tail));
-    double worth =
-        ODDS * (tail.odds() + point.odds()) + CELLS * fit.score(way) - ASTRAY * astray;
+    double worth = ODDS * (tail.odds() + point.odds()) + CELLS * fit.score(way) - ASTRAY * astray;
     return new EndChoice(tail, point, radius, worth, SURE);
   }
 

@@ -5,9 +5,9 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * What {@link EndNet} says of each of a sheet's cells: planes for the odds of a tail and of a point,
- * for where the tail is (right, down, spread) and the point, for the way from the tail to the point
- * and back, for a bullet hole and for four vanes.
+ * What {@link EndNet} says of each of a sheet's cells: planes for the odds of a tail and of a
+ * point, for where the tail is (right, down, spread) and the point, for the way from the tail to
+ * the point and back, for a bullet hole and for four vanes.
  *
  * @param left of the first cell, in millimetres on the page as designed
  * @param top the same, down

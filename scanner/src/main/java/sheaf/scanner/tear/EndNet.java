@@ -36,14 +36,14 @@ public final class EndNet {
   private EndNet(byte[] layers, byte[] weights) {
     try (Mats mats = new Mats()) {
       net =
-          Dnn.readNetFromDarknet(
-              mats.own(new MatOfByte(layers)), mats.own(new MatOfByte(weights)));
+          Dnn.readNetFromDarknet(mats.own(new MatOfByte(layers)), mats.own(new MatOfByte(weights)));
     }
   }
 
   /** Made when first asked for. */
   private static final class Taught {
-    private static final EndNet NET = new EndNet(bytes("tear-ends.cfg"), bytes("tear-ends.weights"));
+    private static final EndNet NET =
+        new EndNet(bytes("tear-ends.cfg"), bytes("tear-ends.weights"));
   }
 
   /** What it says of a sheet. */

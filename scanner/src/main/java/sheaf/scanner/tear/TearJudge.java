@@ -12,43 +12,49 @@ import sheaf.core.reading.TearReading;
 /** Decides what of the tears found is sure, and asks about the rest. */
 final class TearJudge {
 
-  /** With less speaking for it, what is there is no tear. */
-  private static final double POSSIBLE = 2;
+  /** With less speaking for both ends together, what is there is no tear. */
+  private static final double POSSIBLE = 10;
+
+  /** Nor is it if neither end is as likely. */
+  private static final double LIKELY = 0.32;
 
   /** From here on it is one. */
-  private static final double SURE = 14;
+  private static final double SURE = 0.4;
 
   /** A spot for which cells speak so much is asked about where the net saw no end. */
-  private static final double SPOT = 4000;
+  private static final double SPOT = 10000;
 
   /** In a zone for which a change is ticked, ends count as seen from this probability on. */
-  private static final double TICKED = 0.06;
+  private static final double TICKED = 0.22;
 
   /** In any other zone. */
-  private static final double NOT_TICKED = 0.15;
+  private static final double NOT_TICKED = 0.27;
 
   /** So much less must speak for any other two ends of a zone. */
   private static final double CLEARLY = 3;
 
   /** An end of another arrow's from this probability on. */
-  private static final double OTHER = 0.15;
+  private static final double OTHER = 0.38;
 
   /** More than this torn beside the tear, in square millimetres, is another shot. */
-  private static final double ANOTHER = 14;
+  private static final double ANOTHER = 22;
 
   /** From here on cells speak for another tear elsewhere in a zone. */
   private static final double SECOND = 4000;
 
   /** How much more cells speak for a tear than for a bullet hole where both are as likely. */
-  private static final double TORN = 5;
+  private static final double TORN = 3.2;
 
-  private static final double TORN_WEIGHT = 0.5;
+  private static final double TORN_WEIGHT = 0.8;
 
   /** Nearer to it than this, either may be. */
-  private static final double TORN_UNSURE = 1;
+  private static final double TORN_UNSURE = 0.8;
+
+  /** A tear found to be shorter than this, in millimetres, may be none, or turned. */
+  private static final double SHORTEST = 1.2;
 
   /** The true end lies within so many of its spreads 19 times in 20, as measured on made tears. */
-  private static final double WITHIN = 2.4;
+  private static final double WITHIN = 2.9;
 
   /** An end whose stated error is larger than this, in millimetres, is a doubt. */
   private static final double MOST_ERROR = 2.6;
@@ -82,7 +88,7 @@ final class TearJudge {
   }
 
   private static boolean isThere(FoundTear found) {
-    return found.choice().worth() >= POSSIBLE;
+    return found.choice().worth() >= POSSIBLE && found.choice().mostLikely() >= LIKELY;
   }
 
   private void askWhetherMissed(ZoneLook look, ZonesShot shot) {
@@ -107,7 +113,7 @@ final class TearJudge {
     MmPoint tail = new MmPoint(found.tail().x(), found.tail().y());
     MmPoint point = bullet ? tail : new MmPoint(found.point().x(), found.point().y());
     askWhether(found, tail);
-    if (Math.abs(bullets) < TORN_UNSURE) {
+    if (Math.abs(bullets) < TORN_UNSURE || !bullet && found.length() < SHORTEST) {
       ask(ReasonCode.TEAR_UNSURE, "Is this a bullet hole or a short tear in zone %d?", found, tail);
     }
     askEnds(found, bullet, point, tail);
@@ -130,7 +136,7 @@ final class TearJudge {
   }
 
   private void askWhether(FoundTear found, MmPoint tail) {
-    if (found.choice().worth() < SURE) {
+    if (found.choice().mostLikely() < SURE) {
       ask(ReasonCode.TEAR_UNSURE, "Is this a tear in zone %d?", found, tail);
     }
     boolean beside = found.unexplained().area() > ANOTHER;
@@ -152,7 +158,11 @@ final class TearJudge {
           tail);
     }
     if (!bullet && isUnclear(found.points())) {
-      ask(ReasonCode.TEAR_END_UNCLEAR, "Is this where the point went in, in zone %d?", found, point);
+      ask(
+          ReasonCode.TEAR_END_UNCLEAR,
+          "Is this where the point went in, in zone %d?",
+          found,
+          point);
     }
     if (isUnclear(found.tails())) {
       ask(ReasonCode.TEAR_END_UNCLEAR, "Is this where the tail passed, in zone %d?", found, tail);

@@ -1,12 +1,12 @@
 package sheaf.scanner.tear;
 
 import java.util.Arrays;
+import java.util.List;
 import org.opencv.core.Mat;
 import org.opencv.core.Rect;
 import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
 import sheaf.core.layout.Layout;
-import sheaf.core.page.MmRect;
 import sheaf.scanner.hole.PaperTone;
 import sheaf.scanner.opencv.Mats;
 import sheaf.scanner.sheet.FlatSheet;
@@ -35,45 +35,53 @@ public record TearPicture(double left, double top, int columns, int rows, byte[]
   /** How many planes there are. */
   public static final int PLANES = 3;
 
+  private static final int BRIGHTEST = 255;
+
+  /** From pixel to pixel, in pixels of the sheet. */
+  private static final double STEP = FlatSheet.PIXELS_PER_MM / PER_MM;
+
   /** Beyond the target, slits of tears may go on, in millimetres. */
   private static final double AROUND = 4;
 
   /** Cuts it out of a sheet. */
   public static TearPicture of(FlatSheet sheet, Layout layout) {
-    MmRect target = layout.target().orElseThrow().grow(AROUND);
-    Rect place = sheet.pixels(target);
+    Rect place = sheet.pixels(layout.target().orElseThrow().grow(AROUND));
     Mat picture = sheet.colour().orElse(sheet.grey());
-    double scale = PER_MM / FlatSheet.PIXELS_PER_MM;
-    int width = (int) Math.round(place.width * scale);
-    int height = (int) Math.round(place.height * scale);
-    int columns = up(width);
-    int rows = up(height);
-    byte[] tones = new byte[PLANES * columns * rows];
-    Arrays.fill(tones, (byte) PAPER);
     try (Mats mats = new Mats()) {
       Mat small = mats.mat();
       Mat cut = mats.own(picture.submat(place));
-      Imgproc.resize(cut, small, new Size(width, height), 0, 0, Imgproc.INTER_AREA);
-      byte[] pixels = new byte[width * height * small.channels()];
-      small.get(0, 0, pixels);
-      var papers = PaperTone.of(picture);
+      Size size = new Size(Math.round(place.width / STEP), Math.round(place.height / STEP));
+      Imgproc.resize(cut, small, size, 0, 0, Imgproc.INTER_AREA);
+      int columns = up(small.cols());
+      int rows = up(small.rows());
+      byte[] tones = new byte[PLANES * columns * rows];
+      Arrays.fill(tones, (byte) PAPER);
+      List<PaperTone> papers = PaperTone.of(picture);
       for (int plane = 0; plane < PLANES; plane++) {
         int channel = Math.min(plane, small.channels() - 1);
-        PaperTone.Rows paper =
-            papers.get(channel).rows(place.x + 0.5 / scale - 0.5, 1 / scale, width);
-        float[] white = new float[width];
-        for (int y = 0; y < height; y++) {
-          paper.at(place.y + (y + 0.5) / scale - 0.5, white);
-          int row = (plane * rows + y) * columns;
-          for (int x = 0; x < width; x++) {
-            int tone = pixels[(y * width + x) * small.channels() + channel] & 0xFF;
-            tones[row + x] = (byte) Math.min(255, Math.round(PAPER * tone / white[x]));
-          }
-        }
+        fill(tones, plane * columns * rows, columns, small, channel, papers.get(channel), place);
+      }
+      double mm = FlatSheet.PIXELS_PER_MM;
+      return new TearPicture(place.x / mm, place.y / mm, columns, rows, tones);
+    }
+  }
+
+  /** Fills a plane with a channel's shares of the paper's tone. */
+  private static void fill(
+      byte[] tones, int first, int columns, Mat small, int channel, PaperTone paper, Rect place) {
+    byte[] pixels = new byte[small.cols() * small.channels()];
+    float[] white = new float[small.cols()];
+    double half = (STEP - 1) / 2;
+    PaperTone.Rows papers = paper.rows(place.x + half, STEP, white.length);
+    for (int y = 0; y < small.rows(); y++) {
+      small.get(y, 0, pixels);
+      papers.at(place.y + y * STEP + half, white);
+      for (int x = 0; x < white.length; x++) {
+        int tone = pixels[x * small.channels() + channel] & 0xFF;
+        tones[first + y * columns + x] =
+            (byte) Math.min(BRIGHTEST, Math.round(PAPER * tone / white[x]));
       }
     }
-    return new TearPicture(
-        place.x / FlatSheet.PIXELS_PER_MM, place.y / FlatSheet.PIXELS_PER_MM, columns, rows, tones);
   }
 
   private static int up(int pixels) {

@@ -99,10 +99,7 @@ public final class TearReader {
    * @param points the same
    */
   private record Spotted(
-      Zone zone,
-      List<TornSpots.Spot> spots,
-      List<EndMap.End> tails,
-      List<EndMap.End> points) {
+      Zone zone, List<TornSpots.Spot> spots, List<EndMap.End> tails, List<EndMap.End> points) {
 
     boolean hasPairs() {
       return !tails.isEmpty() && !points.isEmpty();
@@ -166,8 +163,7 @@ public final class TearReader {
   }
 
   private FoundTear found(Spotted zone, EndChoice choice) {
-    FoundTear found =
-        finder(choice.capsule()).find(zone.zone(), choice, others(zone, choice));
+    FoundTear found = finder(choice.capsule()).find(zone.zone(), choice, others(zone, choice));
     return found.with(Unexplained.by(found, zone.spots(), second(found, zone.spots())));
   }
 

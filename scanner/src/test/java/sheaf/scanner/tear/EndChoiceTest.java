@@ -34,8 +34,7 @@ class EndChoiceTest {
   @Test
   void aPairOfNearlyTheSameEndsIsNoRival() {
     List<EndChoice> pairs =
-        List.of(
-            pair(RIGHT, LEFT, 30), pair(BESIDE_RIGHT, LEFT, 29.9), pair(LEFT, RIGHT, 22));
+        List.of(pair(RIGHT, LEFT, 30), pair(BESIDE_RIGHT, LEFT, 29.9), pair(LEFT, RIGHT, 22));
     assertThat(EndChoice.best(pairs, tear -> 0).orElseThrow().margin()).isEqualTo(8, within(1e-9));
   }
 

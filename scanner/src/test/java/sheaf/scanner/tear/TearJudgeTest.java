@@ -44,15 +44,14 @@ class TearJudgeTest {
   @Test
   void aTearSheetOnWhichNothingWasFoundIsADoubt() {
     TearReader.Tears tears =
-        TearJudge.judge(
-            List.of(new ZoneLook(Ends.ZONE, Optional.empty(), 0)), NOT_TICKED);
+        TearJudge.judge(List.of(new ZoneLook(Ends.ZONE, Optional.empty(), 0)), NOT_TICKED);
     assertThat(tears.found()).isEmpty();
     assertThat(tears.doubts()).extracting(Reason::code).containsExactly(ReasonCode.TEAR_UNSURE);
   }
 
   @Test
   void aFaintEndIsAskedAboutSoonerWhereAChangeIsTicked() {
-    FoundTear faint = Ends.tear(Ends.choice(-9, 1, 0.12), 0);
+    FoundTear faint = Ends.tear(Ends.choice(-9, 1, 0.25), 0);
     assertThat(judge(faint, TICKED).doubts()).hasSize(2);
     assertThat(judge(faint, NOT_TICKED).doubts()).hasSize(1);
   }
@@ -63,7 +62,7 @@ class TearJudgeTest {
         TearJudge.judge(
             List.of(
                 new ZoneLook(Ends.ZONE, Optional.of(Ends.tear(Ends.choice(60, 9, 0.9), 0)), 0),
-                new ZoneLook(Ends.ZONE, Optional.empty(), 9000)),
+                new ZoneLook(Ends.ZONE, Optional.empty(), 19000)),
             NOT_TICKED);
     assertThat(tears.doubts())
         .extracting(Reason::message)
