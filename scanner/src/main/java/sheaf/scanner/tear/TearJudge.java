@@ -25,22 +25,30 @@ final class TearJudge {
   private static final double SPOT = 10000;
 
   /** In a zone for which a change is ticked, ends count as seen from this probability on. */
-  private static final double TICKED = 0.22;
+  private static final double TICKED = 0.2;
 
   /** In any other zone. */
-  private static final double NOT_TICKED = 0.27;
+  private static final double NOT_TICKED = 0.25;
 
   /** So much less must speak for any other two ends of a zone. */
   private static final double CLEARLY = 3;
 
-  /** An end of another arrow's from this probability on. */
-  private static final double OTHER = 0.38;
+  /** An end is another arrow's from this probability on. */
+  private static final double OTHER = 0.46;
+
+  /** From this one on where something is torn there that the first arrow does not explain. */
+  private static final double OTHER_TORN = 0.25;
+
+  /** So much of it, in square millimetres, or cells that speak so much for another tear. */
+  private static final double SOME = 4;
+
+  private static final double SOME_CELLS = 1000;
 
   /** More than this torn beside the tear, in square millimetres, is another shot. */
   private static final double ANOTHER = 22;
 
   /** From here on cells speak for another tear elsewhere in a zone. */
-  private static final double SECOND = 4000;
+  private static final double SECOND = 9000;
 
   /** How much more cells speak for a tear than for a bullet hole where both are as likely. */
   private static final double TORN = 3.2;
@@ -140,13 +148,20 @@ final class TearJudge {
       ask(ReasonCode.TEAR_UNSURE, "Is this a tear in zone %d?", found, tail);
     }
     boolean beside = found.unexplained().area() > ANOTHER;
-    if (beside || found.unexplained().second() > SECOND || found.other() > OTHER) {
+    if (beside || isAnother(found)) {
       ask(
           ReasonCode.TWO_SHOTS,
           "More than one shot seems to have hit zone %d: which tear counts?",
           found,
           beside ? found.unexplained().middle() : tail);
     }
+  }
+
+  /** Whether an end that was seen, or cells, speak for another arrow in the zone. */
+  private static boolean isAnother(FoundTear found) {
+    Unexplained rest = found.unexplained();
+    boolean torn = rest.area() > SOME || rest.second() > SOME_CELLS;
+    return rest.second() > SECOND || found.other() > (torn ? OTHER_TORN : OTHER);
   }
 
   private void askEnds(FoundTear found, boolean bullet, MmPoint point, MmPoint tail) {
