@@ -56,7 +56,7 @@ final class TearJudge {
   private static final double TORN_WEIGHT = 0.8;
 
   /** Nearer to it than this, either may be. */
-  private static final double TORN_UNSURE = 0.8;
+  private static final double TORN_UNSURE = 1.2;
 
   /** A tear found to be shorter than this, in millimetres, may be none, or turned. */
   private static final double SHORTEST = 1.2;
