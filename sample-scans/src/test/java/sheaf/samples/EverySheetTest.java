@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.PDFRenderer;
+import java.util.Set;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -26,6 +27,7 @@ import sheaf.core.layout.LayoutId;
 import sheaf.core.layout.Layouts;
 import sheaf.core.layout.UnitSystem;
 import sheaf.core.layout.Variant;
+import sheaf.core.layout.SheetKind;
 import sheaf.core.page.Paper;
 import sheaf.core.reading.PageReading;
 import sheaf.core.reading.PrintScale;
@@ -79,7 +81,12 @@ class EverySheetTest {
 
     assertThat(reading.sheet()).contains(code);
     assertThat(reading.holes()).isEmpty();
-    assertThat(reading.reasons()).extracting(Reason::code).isSubsetOf(ReasonCode.PRINT_SCALE);
+    // Without a tear on a tear sheet a person is asked whether there is none.
+    Set<ReasonCode> said =
+        code.layout().kind() == SheetKind.TEAR
+            ? Set.of(ReasonCode.PRINT_SCALE, ReasonCode.TEAR_UNSURE)
+            : Set.of(ReasonCode.PRINT_SCALE);
+    assertThat(reading.reasons()).extracting(Reason::code).isSubsetOf(said);
     PrintScale measured = reading.printScale().orElseThrow();
     assertThat(measured.x()).isEqualTo(printed.x(), within(0.002));
     assertThat(measured.y()).isEqualTo(printed.y(), within(0.002));
