@@ -56,7 +56,7 @@ record SheetReading(PageReading page, List<SlitLine> slits) {
             Optional.of(sheet.code()),
             OptionalDouble.of(sheet.flat().sourcePixelsPerMm()),
             sheet.printScale(),
-            holes.found(),
+            holes.found().stream().map(hole -> hole.movedWithin(sheet.movedWithin())).toList(),
             tears.found(),
             fields.readings(),
             sheet.offLines());

@@ -41,4 +41,18 @@ public record Hole(
       double confidence) {
     this(axis, axisError, diameter, head, blades, cut, aim, OptionalInt.empty(), confidence);
   }
+
+  /** The same hole, which may besides have been moved so far, in millimetres, 19 times in 20. */
+  public Hole movedWithin(double millimetres) {
+    return new Hole(
+        axis,
+        Math.hypot(axisError, millimetres),
+        diameter,
+        head,
+        blades,
+        cut,
+        aim,
+        zone,
+        confidence);
+  }
 }
