@@ -1,0 +1,132 @@
+package sheaf.core.tune;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import sheaf.core.group.Comparison;
+import sheaf.core.measure.Distance;
+import sheaf.core.record.Change;
+import sheaf.core.record.Visit;
+import sheaf.core.result.PairResult;
+
+/**
+ * A visit as one trial after the other. Sheets are taken to have been shot in the order of their
+ * numbers, and what was changed before a sheet of any kind counts for the next trial.
+ *
+ * @param trials in order
+ * @param since what was changed after the last of them
+ */
+record Trials(List<Trial> trials, List<Optional<Move>> since) {
+
+  Trials {
+    trials = List.copyOf(trials);
+    since = List.copyOf(since);
+  }
+
+  static Trials of(Visit visit) {
+    List<PairResult> pairs =
+        visit.pairs().stream()
+            .filter(pair -> pair.offset().isPresent() && pair.distance().isPresent())
+            .sorted(Comparator.comparingInt(pair -> pair.sheet().number()))
+            .toList();
+    List<Trial> trials = new ArrayList<>();
+    int last = 0;
+    for (PairResult pair : pairs) {
+      int sheet = pair.sheet().number();
+      Comparison.Sheet shots =
+          new Comparison.Sheet(pair.field().orElseThrow(), pair.broadhead().orElseThrow());
+      Distance distance = pair.distance().orElseThrow();
+      trials.add(new Trial(sheet, moves(visit, last, sheet), shots, distance));
+      last = sheet;
+    }
+    return new Trials(trials, moves(visit, last, Integer.MAX_VALUE));
+  }
+
+  /**
+   * What was changed before the sheets behind one and up to another; sight moves change nothing.
+   */
+  private static List<Optional<Move>> moves(Visit visit, int behind, int upTo) {
+    return visit.changes().stream()
+        .filter(change -> change.beforeSheet() > behind && change.beforeSheet() <= upTo)
+        .filter(change -> !movesSightOnly(change))
+        .map(Move::of)
+        .toList();
+  }
+
+  private static boolean movesSightOnly(Change change) {
+    return Part.of(change.what().text()).filter(part -> !part.movesOffset()).isPresent();
+  }
+
+  /** All levers that were moved. */
+  List<Lever> moved() {
+    return Stream.concat(trials.stream().flatMap(t -> t.before().stream()), since.stream())
+        .flatMap(Optional::stream)
+        .map(Move::lever)
+        .distinct()
+        .toList();
+  }
+
+  /** The trials since the last change, all at the last one's distance; empty without any. */
+  List<Trial> atThisSetting() {
+    List<Trial> same = new ArrayList<>();
+    if (!since.isEmpty()) {
+      return same;
+    }
+    for (int i = trials.size() - 1; i >= 0; i--) {
+      if (trials.get(i).distance().equals(trials.get(trials.size() - 1).distance())) {
+        same.add(0, trials.get(i));
+      }
+      if (!trials.get(i).before().isEmpty()) {
+        break;
+      }
+    }
+    return same;
+  }
+
+  /** The last move, where it was the only change since the trial before and could be counted. */
+  Optional<Move> lastMove() {
+    if (trials.size() < 2 || !since.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Optional<Move>> before = trials.get(trials.size() - 1).before();
+    return before.size() == 1 ? before.get(0) : Optional.empty();
+  }
+
+  /** How all shots scatter about their centres, at 20 yd; empty when that cannot be told. */
+  Optional<Scatter> scatter() {
+    double squares = 0;
+    int freedom = 0;
+    for (Trial trial : trials) {
+      Comparison one = Comparison.of(trial.shots().reference(), trial.shots().compared());
+      if (one.freedom() > 0) {
+        double scale = trial.toReference() * trial.toReference();
+        squares += one.variance() * 2 * one.freedom() * scale;
+        freedom += one.freedom();
+      }
+    }
+    return freedom > 0 && squares > 0
+        ? Optional.of(new Scatter(squares / (2 * freedom), freedom))
+        : Optional.empty();
+  }
+
+  /** What a bow that began with some knowledge of its levers is known to do after all this. */
+  BowModel learnt(BowModel start) {
+    BowModel bow = start;
+    for (Trial trial : trials) {
+      bow = moved(bow, trial.before());
+      double weight = Comparison.of(trial.shots().reference(), trial.shots().compared()).weight();
+      bow = bow.seen(trial.offset(), weight);
+    }
+    return moved(bow, since);
+  }
+
+  private static BowModel moved(BowModel bow, List<Optional<Move>> moves) {
+    BowModel after = bow;
+    for (Optional<Move> move : moves) {
+      after = move.isPresent() ? after.after(move.get()) : after.afterSomething();
+    }
+    return after;
+  }
+}
