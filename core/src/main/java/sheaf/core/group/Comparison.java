@@ -97,16 +97,24 @@ public record Comparison(List<Sheet> sheets) {
    * squares of a normal sample.
    */
   public Offset roundOffset() {
-    if (freedom() < 1 || variance() == 0) {
-      return new Offset(shift(), Optional.empty());
-    }
-    double radius = roundRadius(variance(), weight(), freedom());
-    return new Offset(shift(), Optional.of(new Ellipse(shift(), radius, radius, 0)));
+    return freedom() < 1
+        ? new Offset(shift(), Optional.empty())
+        : roundOffset(variance(), freedom());
   }
 
-  private static double roundRadius(double variance, double weight, int freedom) {
+  /**
+   * The same with a scatter that is known better than from these sheets alone.
+   *
+   * @param variance s² in each direction, in square millimetres, zero or more
+   * @param freedom v behind it, 1 or more
+   */
+  public Offset roundOffset(double variance, int freedom) {
+    if (variance == 0) {
+      return new Offset(shift(), Optional.empty());
+    }
     double f = Hotelling.fQuantile(2 * freedom, 1 - Hotelling.CONFIDENCE);
-    return Math.sqrt(2 * variance * f / weight);
+    double radius = Math.sqrt(2 * variance * f / weight());
+    return new Offset(shift(), Optional.of(new Ellipse(shift(), radius, radius, 0)));
   }
 
   /**

@@ -25,6 +25,9 @@ public final class Planner {
   /** An axis needs a component of so many standard deviations before something is moved for it. */
   private static final double TOLD = 2;
 
+  /** A lever that would need more of its largest moves than this is left alone. */
+  private static final int MOST_MOVES = 4;
+
   /** Fewer arrows of each head than this make no sheet. */
   private static final int FEWEST_A_SHEET = 3;
 
@@ -75,6 +78,24 @@ public final class Planner {
                         + " each at the same setting."));
   }
 
+  /**
+   * Whether the sheets since the last change show broadheads and field points at the same point,
+   * with the scatter of all of the visit's pair sheets, taken to be round.
+   */
+  public static boolean isShown(Visit visit) {
+    return isShown(Trials.of(visit));
+  }
+
+  private static boolean isShown(Trials trials) {
+    return trials
+        .here()
+        .filter(
+            offset ->
+                Equivalence.judge(offset, SamePoint.toleranceAt(trials.last().distance()))
+                    == Equivalence.SHOWN)
+        .isPresent();
+  }
+
   private static List<Lever> levers(BowSetup setup, Trials trials) {
     Stream<Lever> usual = Stream.of(Axis.values()).flatMap(axis -> setup.first(axis).stream());
     return Stream.concat(trials.moved().stream(), usual).distinct().toList();
@@ -83,7 +104,7 @@ public final class Planner {
   private Plan plan() {
     Comparison here = here();
     double tolerance = SamePoint.toleranceAt(last().distance());
-    if (Equivalence.judge(here.offset(), tolerance) == Equivalence.SHOWN) {
+    if (isShown(trials)) {
       return plan(Plan.Kind.SAME_POINT, OptionalInt.empty(), words.samePoint(sheetsHere()));
     }
     OptionalInt more = here.moreOfEach(tolerance);
@@ -158,10 +179,10 @@ public final class Planner {
         .or(() -> candidates.stream().findFirst());
   }
 
-  /** Whether the most that may be moved may well do half of what is needed. */
+  /** Whether a few of the largest moves may well do what is needed. */
   private boolean canHelp(Lever lever) {
-    double needed = Math.abs(lever.axis().along(bow.offset())) / 2;
-    return bow.response(lever).mostAlong(lever.axis()) * lever.step().most() >= needed;
+    double most = bow.response(lever).mostAlong(lever.axis()) * lever.step().most();
+    return MOST_MOVES * most >= Math.abs(lever.axis().along(bow.offset()));
   }
 
   /** Whether the difference of two sheets scatters more than the largest starting move may do. */
@@ -226,7 +247,7 @@ public final class Planner {
   }
 
   private Trial last() {
-    return trials.trials().get(trials.trials().size() - 1);
+    return trials.last();
   }
 
   private Comparison here() {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import sheaf.core.group.Comparison;
+import sheaf.core.group.Offset;
 import sheaf.core.measure.Distance;
 import sheaf.core.record.Change;
 import sheaf.core.record.Visit;
@@ -59,6 +60,11 @@ record Trials(List<Trial> trials, List<Optional<Move>> since) {
     return Part.of(change.what().text()).filter(part -> !part.movesOffset()).isPresent();
   }
 
+  /** The last trial, of which there must be one. */
+  Trial last() {
+    return trials.get(trials.size() - 1);
+  }
+
   /** All levers that were moved. */
   List<Lever> moved() {
     return Stream.concat(trials.stream().flatMap(t -> t.before().stream()), since.stream())
@@ -83,6 +89,22 @@ record Trials(List<Trial> trials, List<Optional<Move>> since) {
       }
     }
     return same;
+  }
+
+  /**
+   * What the sheets since the last change show of where broadheads go, in true millimetres at their
+   * distance, with the scatter of all of the job's sheets, taken to be round; empty without such a
+   * sheet, or where scatter is not known.
+   */
+  Optional<Offset> here() {
+    List<Trial> here = atThisSetting();
+    return here.isEmpty() ? Optional.empty() : scatter().map(scatter -> here(here, scatter));
+  }
+
+  private static Offset here(List<Trial> here, Scatter scatter) {
+    double scale = here.get(0).toReference();
+    return new Comparison(here.stream().map(Trial::shots).toList())
+        .roundOffset(scatter.variance() / (scale * scale), scatter.freedom());
   }
 
   /** The last move, where it was the only change since the trial before and could be counted. */
