@@ -1,10 +1,16 @@
 package sheaf.core.tune;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import sheaf.core.layout.BowType;
+import sheaf.core.layout.LayoutId;
 import sheaf.core.layout.UnitSystem;
+import sheaf.core.layout.Variant;
+import sheaf.core.record.BowRecord;
+import sheaf.core.record.Taken;
 
 /**
  * What kind of bow it is and how it is shot, as far as that decides what there is to move.
@@ -16,21 +22,11 @@ import sheaf.core.layout.UnitSystem;
  * @param units that moves are told in
  */
 public record BowSetup(
-    Kind bow,
+    BowType bow,
     Optional<Hand> hand,
     Optional<LoosedBy> loosedBy,
     Optional<Cables> cables,
     UnitSystem units) {
-
-  /** The kinds of bow. */
-  public enum Kind {
-    /** With cams. */
-    COMPOUND,
-    /** Without. */
-    RECURVE,
-    /** On a stock: neither rest nor nocking point to move. */
-    CROSSBOW
-  }
 
   /** Which hand draws. */
   public enum Hand {
@@ -76,6 +72,47 @@ public record BowSetup(
     }
   }
 
+  /**
+   * What a record says of the kind of bow; its cables are on no card.
+   *
+   * @param cables as a person says, where one does
+   */
+  public static BowSetup of(BowRecord record, Optional<Cables> cables) {
+    Optional<String> hand = record.trait("hand").map(Taken::text);
+    Optional<String> loosed = record.trait("loosed_by").map(Taken::text);
+    List<LayoutId> sheets =
+        record.last().sheets().stream().map(sheet -> sheet.code().layout()).toList();
+    return new BowSetup(
+        sheets.stream()
+            .flatMap(id -> bow(id.variant()).stream())
+            .findFirst()
+            .orElse(BowType.COMPOUND),
+        hand.flatMap(said -> named(Hand.values(), said)),
+        loosed.flatMap(said -> named(LoosedBy.values(), said)),
+        cables,
+        sheets.stream().map(LayoutId::units).findFirst().orElse(UnitSystem.INCHES));
+  }
+
+  /** Whether what bows of one set-up taught may be expected of the other. */
+  public boolean isLike(BowSetup other) {
+    return bow == other.bow && hand.equals(other.hand) && loosedBy.equals(other.loosedBy);
+  }
+
+  private static Optional<BowType> bow(Variant card) {
+    return Arrays.stream(BowType.values())
+        .filter(
+            type ->
+                List.of(type.front(), type.back(), type.returnFront(), type.returnBack())
+                    .contains(card))
+        .findFirst();
+  }
+
+  private static <E extends Enum<E>> Optional<E> named(E[] values, String word) {
+    return Arrays.stream(values)
+        .filter(value -> value.name().toLowerCase(Locale.ROOT).equals(word))
+        .findFirst();
+  }
+
   /** The lever that is moved first along an axis; empty when there is none. */
   Optional<Lever> first(Axis axis) {
     Step step = Step.of(units);
@@ -94,7 +131,7 @@ public record BowSetup(
 
   private List<String> othersSideways() {
     List<String> others = new ArrayList<>();
-    if (bow == Kind.RECURVE) {
+    if (bow == BowType.RECURVE) {
       others.add("plunger stiffness");
     } else {
       cables.map(BowSetup::camLean).ifPresent(others::add);
@@ -108,7 +145,7 @@ public record BowSetup(
 
   private List<String> othersUpright() {
     List<String> others = new ArrayList<>();
-    if (bow == Kind.COMPOUND) {
+    if (bow == BowType.COMPOUND) {
       others.add("nocking point");
       cables.flatMap(BowSetup::timing).ifPresent(others::add);
     }
@@ -140,7 +177,7 @@ public record BowSetup(
 
   /** Where common practice starts the arrow from, seen from above. */
   Optional<String> centreLine() {
-    if (loosedBy.isEmpty() || bow == Kind.CROSSBOW) {
+    if (loosedBy.isEmpty() || bow == BowType.CROSSBOW) {
       return Optional.empty();
     }
     if (loosedBy.get() == LoosedBy.RELEASE) {

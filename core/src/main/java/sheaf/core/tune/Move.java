@@ -2,7 +2,6 @@ package sheaf.core.tune;
 
 import java.util.Optional;
 import sheaf.core.record.Change;
-import sheaf.core.record.How;
 import sheaf.core.record.Taken;
 
 /**
@@ -49,8 +48,7 @@ public record Move(Lever lever, double steps) {
   }
 
   private static Optional<String> sure(Taken taken) {
-    boolean sure = taken.how() != How.DOUBTFUL && taken.how() != How.WRITTEN;
-    return sure ? Optional.of(taken.text()) : Optional.empty();
+    return taken.isSure() ? Optional.of(taken.text()) : Optional.empty();
   }
 
   /** As it is said to somebody who makes it: {@code the rest 1/32 in right}. */

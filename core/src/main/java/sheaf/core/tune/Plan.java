@@ -15,6 +15,7 @@ import sheaf.core.page.MmVector;
  * @param after where they are expected to go after the move; only for a computed move
  * @param moreOfEach how many more arrows of each head would settle this setting; empty when that is
  *     not asked, or too many to tell
+ * @param learnt what this bow's own sheets taught of what was moved so far
  * @param remarks whole sentences, in the order in which they should be read
  */
 public record Plan(
@@ -23,6 +24,7 @@ public record Plan(
     Optional<Forecast> now,
     Optional<Forecast> after,
     OptionalInt moreOfEach,
+    List<Learnt> learnt,
     List<String> remarks) {
 
   /** Sorts of next steps. */
@@ -51,8 +53,17 @@ public record Plan(
    */
   public record Forecast(MmVector offset, Ellipse region) {}
 
-  /** Copies the list. */
+  /**
+   * A lever and its answer.
+   *
+   * @param lever what was moved
+   * @param response to one of its steps, in millimetres at 20 yd
+   */
+  public record Learnt(Lever lever, Response response) {}
+
+  /** Copies the lists. */
   public Plan {
+    learnt = List.copyOf(learnt);
     remarks = List.copyOf(remarks);
   }
 
@@ -63,6 +74,7 @@ public record Plan(
         Optional.empty(),
         Optional.empty(),
         OptionalInt.empty(),
+        List.of(),
         List.of(remarks));
   }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import sheaf.core.group.Comparison;
+import sheaf.core.layout.BowType;
 import sheaf.core.layout.UnitSystem;
 import sheaf.core.measure.Inches;
 import sheaf.core.record.Tear;
@@ -60,7 +61,7 @@ record PlanWords(Visit visit, BowSetup setup, Trials trials, BowModel bow, ShopP
 
   List<String> noLever() {
     List<String> remarks = new ArrayList<>(lastChange());
-    if (setup.bow() == BowSetup.Kind.CROSSBOW) {
+    if (setup.bow() == BowType.CROSSBOW) {
       remarks.add(
           "A crossbow has neither rest nor nocking point to move: see to bolts, nocks and heads"
               + " that spin true, and to the maker's tuning instructions.");

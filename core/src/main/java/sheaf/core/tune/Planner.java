@@ -225,6 +225,7 @@ public final class Planner {
         Optional.of(now()),
         Optional.of(new Plan.Forecast(after.offset(), after.region())),
         OptionalInt.empty(),
+        learnt(),
         words.computed(move, after));
   }
 
@@ -235,11 +236,19 @@ public final class Planner {
         Optional.of(now()),
         Optional.empty(),
         OptionalInt.empty(),
+        learnt(),
         words.starting(move));
   }
 
   private Plan plan(Plan.Kind kind, OptionalInt more, List<String> remarks) {
-    return new Plan(kind, Optional.empty(), Optional.of(now()), Optional.empty(), more, remarks);
+    return new Plan(
+        kind, Optional.empty(), Optional.of(now()), Optional.empty(), more, learnt(), remarks);
+  }
+
+  private List<Plan.Learnt> learnt() {
+    return trials.moved().stream()
+        .map(lever -> new Plan.Learnt(lever, bow.response(lever)))
+        .toList();
   }
 
   private Plan.Forecast now() {

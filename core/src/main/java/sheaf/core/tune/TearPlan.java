@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import sheaf.core.layout.BowType;
 import sheaf.core.page.MmVector;
 import sheaf.core.record.Tear;
 import sheaf.core.record.Visit;
@@ -43,7 +44,7 @@ final class TearPlan {
   private static Plan shootPair(BowSetup setup) {
     return Plan.without(
         Plan.Kind.SHOOT_FIRST,
-        setup.bow() == BowSetup.Kind.CROSSBOW
+        setup.bow() == BowType.CROSSBOW
             ? "A crossbow has neither rest nor nocking point to move: see to bolts and nocks."
             : "Loosed by fingers, a sideways tear speaks first of the arrow's stiffness, and rules"
                 + " made for a release do not hold: shoot a pair sheet.");
@@ -66,6 +67,7 @@ final class TearPlan {
         Optional.empty(),
         Optional.empty(),
         OptionalInt.empty(),
+        List.of(),
         remarks);
   }
 
@@ -83,7 +85,7 @@ final class TearPlan {
   /** What a tear says to do along an axis; empty where no rule holds. */
   static Optional<Move> move(Tear tear, Axis axis, BowSetup setup) {
     boolean fingers =
-        setup.bow() == BowSetup.Kind.RECURVE
+        setup.bow() == BowType.RECURVE
             || setup.loosedBy().filter(by -> by == BowSetup.LoosedBy.FINGERS).isPresent();
     if (fingers && axis == Axis.SIDEWAYS) {
       return Optional.empty();

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
+import sheaf.core.layout.BowType;
 import sheaf.core.layout.UnitSystem;
 import sheaf.core.record.Visit;
 import sheaf.core.tune.BowSetup;
@@ -29,7 +30,7 @@ public final class TuningStudy {
 
   static final BowSetup SETUP =
       new BowSetup(
-          BowSetup.Kind.COMPOUND,
+          BowType.COMPOUND,
           Optional.empty(),
           Optional.empty(),
           Optional.empty(),
