@@ -14,11 +14,21 @@ package sheaf.core.flight;
  */
 public record AimedShot(Flight flight, double speed, double eyeMetres) {
 
+  /** Whether the arrow comes so far at all. */
+  public boolean reaches(double metres) {
+    return flight.angleTo(speed, metres, eyeMetres).isPresent();
+  }
+
   /**
    * The angle between the arrow and the line of sight with the sight set for a distance, radians.
+   *
+   * @throws IllegalArgumentException when the arrow does not reach so far
    */
   public double angleFor(double metres) {
-    return flight.angleTo(speed, metres, eyeMetres);
+    return flight
+        .angleTo(speed, metres, eyeMetres)
+        .orElseThrow(
+            () -> new IllegalArgumentException("the arrow does not reach " + metres + " m"));
   }
 
   /**
@@ -29,6 +39,7 @@ public record AimedShot(Flight flight, double speed, double eyeMetres) {
    * @param setMetres what the sight is set for
    * @param atMetres how far the target is
    * @return metres, negative when it hits low
+   * @throws IllegalArgumentException when the arrow does not reach what the sight is set for
    */
   public double heightAt(double setMetres, double atMetres) {
     return flight.at(speed, angleFor(setMetres), atMetres).upMetres() - eyeMetres;

@@ -19,6 +19,9 @@ public record BowFlight(Distance set, List<Row> rows) {
 
   private static final double MM = 1000;
 
+  /** No bow shoots so slowly, m/s; such a speed was written wrong. */
+  private static final double SLOWEST = 20;
+
   /** Marks are asked for on cards so many times. */
   private static final int MARKS = 4;
 
@@ -46,13 +49,16 @@ public record BowFlight(Distance set, List<Row> rows) {
   }
 
   /**
-   * The flight of a record's arrow; empty unless mass, shaft and speed were surely measured.
+   * The flight of a record's arrow; empty unless mass, shaft and speed were surely measured and it
+   * reaches what the sight is set for. Distances that it does not reach are left out.
    *
    * @param eyeMm how far the eye is over the arrow at full draw
    */
   public static Optional<BowFlight> of(
       BowRecord record, double eyeMm, Distance set, List<Distance> distances) {
-    return shot(record, eyeMm).map(shot -> of(shot, marks(record, shot), set, distances));
+    return shot(record, eyeMm)
+        .filter(shot -> shot.reaches(set.millimetres() / MM))
+        .map(shot -> of(shot, marks(record, shot), set, distances));
   }
 
   private static BowFlight of(
@@ -61,6 +67,9 @@ public record BowFlight(Distance set, List<Row> rows) {
     List<Row> rows = new ArrayList<>();
     for (Distance distance : distances) {
       double metres = distance.millimetres() / MM;
+      if (!shot.reaches(metres)) {
+        continue;
+      }
       Flight.Place place = shot.flight().at(shot.speed(), shot.angleFor(metres), metres);
       rows.add(
           new Row(
@@ -78,7 +87,7 @@ public record BowFlight(Distance set, List<Row> rows) {
     double mass = record.measured("arrow_mass", Unit.GRAM).orElse(0) / MM;
     double shaft = record.measured("shaft_diameter", Unit.METRE).orElse(0);
     double speed = record.measured("speed", Unit.METRES_PER_SECOND).orElse(0);
-    if (mass <= 0 || shaft <= 0 || speed <= 0) {
+    if (mass <= 0 || shaft <= 0 || speed < SLOWEST) {
       return Optional.empty();
     }
     FlyingArrow arrow = new FlyingArrow(mass, shaft, FlyingArrow.USUAL_DRAG);
@@ -91,7 +100,7 @@ public record BowFlight(Distance set, List<Row> rows) {
       double metres = record.measured("sight_distance_" + i, Unit.METRE).orElse(0);
       OptionalDouble mark =
           record.trait("sight_mark_" + i).map(Taken::value).orElse(OptionalDouble.empty());
-      if (metres > 0 && mark.isPresent()) {
+      if (metres > 0 && mark.isPresent() && shot.reaches(metres)) {
         shotIn.add(new ShotIn(metres, mark.getAsDouble()));
       }
     }

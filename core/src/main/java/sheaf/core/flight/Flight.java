@@ -1,5 +1,7 @@
 package sheaf.core.flight;
 
+import java.util.OptionalDouble;
+
 /**
  * The flight of an arrow in still air: it falls, and drag slows it by the square of its speed along
  * its own way.
@@ -19,6 +21,11 @@ public final class Flight {
 
   /** Beyond this the distance is no good variable, and no bow is aimed so. */
   private static final double STEEPEST_RADIANS = Math.toRadians(80);
+
+  /** The flatter angle is sought up to here, a degree at a time. */
+  private static final double HIGHEST_RADIANS = Math.toRadians(45);
+
+  private static final double SEARCH_RADIANS = Math.toRadians(1);
 
   private final double perMetre;
 
@@ -105,26 +112,21 @@ public final class Flight {
   }
 
   /**
-   * The flatter of the two angles at which an arrow reaches a place.
+   * The flatter of the two angles at which an arrow reaches a place, radians over the horizontal;
+   * empty when it does not reach so far.
    *
    * @param speed that it leaves with, m/s
    * @param metres along the ground, above zero
    * @param upMetres over the height that it leaves at; negative below
-   * @return radians over the horizontal
-   * @throws IllegalArgumentException when it does not reach so far
    */
-  public double angleTo(double speed, double metres, double upMetres) {
-    double low = Math.max(Math.atan2(upMetres, metres), -STEEPEST_RADIANS + 1e-6);
-    double high = low;
-    double highest = Math.toRadians(45);
-    while (at(speed, high, metres).upMetres < upMetres) {
-      high += Math.toRadians(1);
-      if (high > highest) {
-        throw new IllegalArgumentException(
-            "an arrow of %s m/s does not reach %s m".formatted(speed, metres));
+  public OptionalDouble angleTo(double speed, double metres, double upMetres) {
+    double low = Math.max(Math.atan2(upMetres, metres), 0.01 - STEEPEST_RADIANS);
+    for (double high = low; high <= HIGHEST_RADIANS; high += SEARCH_RADIANS) {
+      if (at(speed, high, metres).upMetres >= upMetres) {
+        return OptionalDouble.of(bisect(speed, metres, upMetres, low, high));
       }
     }
-    return bisect(speed, metres, upMetres, low, high);
+    return OptionalDouble.empty();
   }
 
   private double bisect(double speed, double metres, double upMetres, double low, double high) {

@@ -3,6 +3,8 @@ package sheaf.core.group;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 import sheaf.core.page.MmVector;
 
 /**
@@ -112,8 +114,7 @@ public record Comparison(List<Sheet> sheets) {
     if (variance == 0) {
       return new Offset(shift(), Optional.empty());
     }
-    double f = Hotelling.fQuantile(2 * freedom, 1 - Hotelling.CONFIDENCE);
-    double radius = Math.sqrt(2 * variance * f / weight());
+    double radius = roundRadius(weight(), freedom, variance);
     return new Offset(shift(), Optional.of(new Ellipse(shift(), radius, radius, 0)));
   }
 
@@ -151,23 +152,45 @@ public record Comparison(List<Sheet> sheets) {
    *     known
    */
   public OptionalInt moreOfEach(double toleranceMm) {
-    if (freedom() < 1) {
-      return OptionalInt.empty();
-    }
-    double room = Math.abs(toleranceMm - shift().length());
-    for (int more = 0; more <= MOST_EACH; more++) {
-      int freedom = freedom() + 2 * more;
-      // The sheets with m more pairs of shots count about as a sheet with m shots of each does.
-      if (freedom > 1 && regionRadius(weight() + more / 2.0, freedom) <= room) {
-        return OptionalInt.of(more);
-      }
-    }
-    return OptionalInt.empty();
+    return freedom() < 1
+        ? OptionalInt.empty()
+        : moreOfEach(
+            toleranceMm,
+            more -> regionRadius(weight() + more / 2.0, freedom() + 2 * more, variance()));
   }
 
-  private double regionRadius(double weight, int freedom) {
+  /**
+   * The same until the round region of {@link #roundOffset(double, int)} settles it.
+   *
+   * @param variance s² in each direction, in square millimetres
+   * @param freedom v behind it, 1 or more
+   */
+  public OptionalInt moreOfEach(double toleranceMm, double variance, int freedom) {
+    return moreOfEach(
+        toleranceMm, more -> roundRadius(weight() + more / 2.0, freedom + 2 * more, variance));
+  }
+
+  /**
+   * The sheets with m more shots of each kind count about as one sheet more with m of each does.
+   */
+  private OptionalInt moreOfEach(double toleranceMm, IntToDoubleFunction radius) {
+    double room = Math.abs(toleranceMm - shift().length());
+    return IntStream.rangeClosed(0, MOST_EACH)
+        .filter(more -> radius.applyAsDouble(more) <= room)
+        .findFirst();
+  }
+
+  private static double regionRadius(double weight, int freedom, double variance) {
+    if (freedom < 2) {
+      return Double.POSITIVE_INFINITY;
+    }
     double critical =
         2.0 * freedom / (freedom - 1) * Hotelling.fQuantile(freedom - 1, 1 - Hotelling.CONFIDENCE);
-    return Math.sqrt(critical * variance() / weight);
+    return Math.sqrt(critical * variance / weight);
+  }
+
+  private static double roundRadius(double weight, int freedom, double variance) {
+    double f = Hotelling.fQuantile(2 * freedom, 1 - Hotelling.CONFIDENCE);
+    return Math.sqrt(2 * variance * f / weight);
   }
 }

@@ -107,7 +107,9 @@ public final class Planner {
     if (isShown(trials)) {
       return plan(Plan.Kind.SAME_POINT, OptionalInt.empty(), words.samePoint(sheetsHere()));
     }
-    OptionalInt more = here.moreOfEach(tolerance);
+    double scale = last().toReference() * last().toReference();
+    OptionalInt more =
+        here.moreOfEach(tolerance, bow.scatter().variance() / scale, bow.scatter().freedom());
     if (bow.region().contains(new MmVector(0, 0)) || moreArrowsSettleIt(more)) {
       return plan(Plan.Kind.MORE_ARROWS, more, words.moreArrows(more));
     }
