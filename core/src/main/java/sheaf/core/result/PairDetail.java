@@ -68,12 +68,12 @@ public final class PairDetail {
     double tolerance = result.tolerance().get();
     String said =
         switch (Equivalence.judge(offset, tolerance)) {
-          case SHOWN -> "that would show the same point";
-          case NOT_SHOWN -> "that would not show the same point";
-          case NOT_ENOUGH_ARROWS -> "that would still be too few arrows";
+          case SHOWN -> "that would show";
+          case NOT_SHOWN -> "that would not show";
+          case NOT_ENOUGH_ARROWS -> "these would still be too few arrows to show";
         };
     return Optional.of(
-        "If arrows scatter alike in all directions, the offset is known to %s; %s within %s."
+        "If arrows scatter alike in all directions, the offset is known to within %s; %s the same point within %s."
             .formatted(
                 Verdict.length(offset.region().get().semiMajor(), units),
                 said,

@@ -40,34 +40,64 @@ final class Gaussian {
   }
 
   /**
-   * What is known once a sum Σ wᵢxᵢ was measured.
+   * What is known once a sum Σ wᵢxᵢ was measured. The covariance is made in the form of P. Joseph,
+   * which keeps its digits where next to nothing was known before (R. Bucy and P. Joseph, Filtering
+   * for Stochastic Processes, 1968).
    *
    * @param weights one for each number
    * @param measured what the sum came to
    * @param variance of the measurement, above zero
    */
   Gaussian seen(double[] weights, double measured, double variance) {
-    double[] with = new double[mean.length];
+    double[] gain = new double[mean.length];
     double expected = 0;
     double total = variance;
     for (int i = 0; i < mean.length; i++) {
       for (int j = 0; j < mean.length; j++) {
-        with[i] += covariance[i][j] * weights[j];
+        gain[i] += covariance[i][j] * weights[j];
       }
       expected += weights[i] * mean[i];
     }
     for (int i = 0; i < mean.length; i++) {
-      total += weights[i] * with[i];
+      total += weights[i] * gain[i];
     }
     double[] newMean = mean.clone();
-    double[][] newCovariance = new double[mean.length][mean.length];
     for (int i = 0; i < mean.length; i++) {
-      newMean[i] += with[i] / total * (measured - expected);
+      gain[i] /= total;
+      newMean[i] += gain[i] * (measured - expected);
+    }
+    return new Gaussian(newMean, joseph(gain, weights, variance));
+  }
+
+  /** (I - k w') P (I - k w')' + k k' variance. */
+  private double[][] joseph(double[] gain, double[] weights, double variance) {
+    double[][] half = new double[mean.length][];
+    for (int j = 0; j < mean.length; j++) {
+      half[j] = kept(covariance[j], gain, weights);
+    }
+    double[][] result = new double[mean.length][mean.length];
+    for (int i = 0; i < mean.length; i++) {
+      double[] column = new double[mean.length];
       for (int j = 0; j < mean.length; j++) {
-        newCovariance[i][j] = covariance[i][j] - with[i] * with[j] / total;
+        column[j] = half[j][i];
+      }
+      result[i] = kept(column, gain, weights);
+      for (int j = 0; j < mean.length; j++) {
+        result[i][j] += gain[i] * gain[j] * variance;
       }
     }
-    return new Gaussian(newMean, newCovariance);
+    return result;
+  }
+
+  /** (I - k w') v: what a gain leaves of a vector, each factor by itself before any difference. */
+  private static double[] kept(double[] vector, double[] gain, double[] weights) {
+    double[] kept = new double[vector.length];
+    for (int i = 0; i < vector.length; i++) {
+      for (int j = 0; j < vector.length; j++) {
+        kept[i] += ((i == j ? 1 : 0) - gain[i] * weights[j]) * vector[j];
+      }
+    }
+    return kept;
   }
 
   /**

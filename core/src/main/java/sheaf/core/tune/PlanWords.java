@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
-import sheaf.core.group.Comparison;
 import sheaf.core.layout.BowType;
 import sheaf.core.layout.UnitSystem;
 import sheaf.core.measure.Inches;
@@ -25,18 +24,42 @@ record PlanWords(Visit visit, BowSetup setup, Trials trials, BowModel bow, ShopP
       "More than 30 more arrows of each head would be needed: see to smaller groups first (form,"
           + " arrows of one mass and stiffness), or shoot from nearer.";
 
-  List<String> samePoint(List<Integer> sheets) {
-    String where =
-        sheets.size() == 1
-            ? "Sheet " + sheets.get(0) + " shows"
-            : "Sheets " + joined(sheets) + " together show";
-    List<String> remarks = new ArrayList<>();
+  /**
+   * The heads hit the same point.
+   *
+   * @param sheets that show it together
+   * @param alone whether the last of them shows it by itself, as a card judges it
+   * @param more arrows of each head that would let it do so
+   */
+  List<String> samePoint(List<Integer> sheets, boolean alone, OptionalInt more) {
+    List<String> remarks = new ArrayList<>(unnoted());
     remarks.add(
-        where
+        (sheets.size() == 1
+                ? "Sheet " + sheets.get(0) + " shows"
+                : "Sheets " + joined(sheets) + " together show")
             + " that broadheads and field points hit the same point: leave the bow as it is and"
             + " measure it as left.");
+    if (!alone) {
+      remarks.add(
+          "That counts the scatter of all of this job's pair sheets, taken to be alike in all"
+              + " directions. A card judges the last sheet by itself and assumes no such thing: "
+              + (more.isPresent()
+                  ? "about %d more of each head would show it there too."
+                      .formatted(Math.max(more.getAsInt(), 1))
+                  : "it will not show it with these groups."));
+    }
     tear(Optional.empty()).ifPresent(remarks::add);
     return remarks;
+  }
+
+  /** Where something must have changed that nobody noted. */
+  private List<String> unnoted() {
+    return trials.unnoted().stream()
+        .map(
+            trial ->
+                "Sheet %d differs from the pair sheet before it by more than scatter, though nothing is noted as changed: was something moved, or did something slip?"
+                    .formatted(trial.sheet()))
+        .toList();
   }
 
   List<String> moreArrows(OptionalInt more) {
@@ -130,9 +153,15 @@ record PlanWords(Visit visit, BowSetup setup, Trials trials, BowModel bow, ShopP
 
   /** What the last change did, where only one thing was changed. */
   private List<String> lastChange() {
+    List<String> remarks = new ArrayList<>(unnoted());
+    lastMove().ifPresent(remarks::add);
+    return remarks;
+  }
+
+  private Optional<String> lastMove() {
     Optional<Move> move = trials.lastMove();
     if (move.isEmpty()) {
-      return List.of();
+      return Optional.empty();
     }
     List<Trial> all = trials.trials();
     Trial before = all.get(all.size() - 2);
@@ -140,18 +169,14 @@ record PlanWords(Visit visit, BowSetup setup, Trials trials, BowModel bow, ShopP
     double was = before.offset().length();
     double is = after.offset().length();
     double deviation =
-        Math.sqrt(bow.scatter().variance() * (1 / weight(before) + 1 / weight(after)));
+        Math.sqrt(bow.scatter().variance() * (1 / before.weight() + 1 / after.weight()));
     String change = "The last change, " + move.get().words() + ", ";
     if (Math.abs(is - was) <= TOLD * deviation) {
-      return List.of(
+      return Optional.of(
           change + "did no more to the distance between the heads than scatter may have done.");
     }
     String found = "from %s to %s apart at 20 yd.".formatted(length(was), length(is));
-    return List.of(change + (is > was ? "made it worse: " : "helped: ") + found);
-  }
-
-  private static double weight(Trial trial) {
-    return Comparison.of(trial.shots().reference(), trial.shots().compared()).weight();
+    return Optional.of(change + (is > was ? "made it worse: " : "helped: ") + found);
   }
 
   /** What the last tear says beside the broadheads, so that neither contradicts in silence. */

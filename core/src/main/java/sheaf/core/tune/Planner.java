@@ -31,14 +31,12 @@ public final class Planner {
   /** Fewer arrows of each head than this make no sheet. */
   private static final int FEWEST_A_SHEET = 3;
 
-  private final Visit visit;
   private final BowSetup setup;
   private final Trials trials;
   private final BowModel bow;
   private final PlanWords words;
 
   private Planner(Visit visit, BowSetup setup, ShopPrior prior, Trials trials, Scatter scatter) {
-    this.visit = visit;
     this.setup = setup;
     this.trials = trials;
     this.bow = trials.learnt(BowModel.start(levers(setup, trials), prior, scatter));
@@ -105,7 +103,10 @@ public final class Planner {
     Comparison here = here();
     double tolerance = SamePoint.toleranceAt(last().distance());
     if (isShown(trials)) {
-      return plan(Plan.Kind.SAME_POINT, OptionalInt.empty(), words.samePoint(sheetsHere()));
+      return plan(
+          Plan.Kind.SAME_POINT,
+          OptionalInt.empty(),
+          words.samePoint(sheetsHere(), lastAlone(), here.moreOfEach(tolerance)));
     }
     double scale = last().toReference() * last().toReference();
     OptionalInt more =
@@ -189,8 +190,7 @@ public final class Planner {
 
   /** Whether the difference of two sheets scatters more than the largest starting move may do. */
   private boolean scatterHides(Lever lever) {
-    double weight = Comparison.of(last().shots().reference(), last().shots().compared()).weight();
-    double noise = Math.sqrt(2 * bow.scatter().variance() / weight);
+    double noise = Math.sqrt(2 * bow.scatter().variance() / last().weight());
     return noise > largestStart(lever.step()) * lever.step().usualMm();
   }
 
@@ -263,6 +263,12 @@ public final class Planner {
 
   private Comparison here() {
     return new Comparison(trials.atThisSetting().stream().map(Trial::shots).toList());
+  }
+
+  /** Whether the last sheet shows it by itself, with no shape of the scatter assumed. */
+  private boolean lastAlone() {
+    double tolerance = SamePoint.toleranceAt(last().distance());
+    return Equivalence.judge(last().comparison().offset(), tolerance) == Equivalence.SHOWN;
   }
 
   private List<Integer> sheetsHere() {

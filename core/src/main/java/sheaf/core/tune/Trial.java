@@ -29,8 +29,18 @@ record Trial(int sheet, List<Optional<Move>> before, Comparison.Sheet shots, Dis
     return REFERENCE.millimetres() / distance.millimetres();
   }
 
+  /** The sheet by itself. */
+  Comparison comparison() {
+    return Comparison.of(shots.reference(), shots.compared());
+  }
+
+  /** How much it counts: the offset's variance is that of the shots over this. */
+  double weight() {
+    return comparison().weight();
+  }
+
   /** The offset in millimetres at 20 yd. */
   MmVector offset() {
-    return Comparison.of(shots.reference(), shots.compared()).shift().times(toReference());
+    return comparison().shift().times(toReference());
   }
 }

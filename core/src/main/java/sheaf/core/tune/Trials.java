@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import sheaf.core.group.Comparison;
+import sheaf.core.group.Hotelling;
 import sheaf.core.group.Offset;
 import sheaf.core.measure.Distance;
 import sheaf.core.record.Change;
@@ -18,12 +19,18 @@ import sheaf.core.result.PairResult;
  *
  * @param trials in order
  * @param since what was changed after the last of them
+ * @param unnoted the trials that differ from the one before by more than their scatter, though
+ *     nothing was noted as changed in between: something was, or something moved by itself
  */
-record Trials(List<Trial> trials, List<Optional<Move>> since) {
+record Trials(List<Trial> trials, List<Optional<Move>> since, List<Trial> unnoted) {
+
+  /** Of sheets between which truly nothing changed, one in a hundred is taken to differ. */
+  private static final double DIFFERS = 0.01;
 
   Trials {
     trials = List.copyOf(trials);
     since = List.copyOf(since);
+    unnoted = List.copyOf(unnoted);
   }
 
   static Trials of(Visit visit) {
@@ -42,7 +49,37 @@ record Trials(List<Trial> trials, List<Optional<Move>> since) {
       trials.add(new Trial(sheet, moves(visit, last, sheet), shots, distance));
       last = sheet;
     }
-    return new Trials(trials, moves(visit, last, Integer.MAX_VALUE));
+    return withUnnoted(trials, moves(visit, last, Integer.MAX_VALUE));
+  }
+
+  /** Puts a change that cannot be counted before every trial that something unnoted lies before. */
+  private static Trials withUnnoted(List<Trial> trials, List<Optional<Move>> since) {
+    Optional<Scatter> scatter = scatter(trials);
+    List<Trial> all = new ArrayList<>();
+    List<Trial> unnoted = new ArrayList<>();
+    for (int i = 0; i < trials.size(); i++) {
+      Trial trial = trials.get(i);
+      boolean noted = i == 0 || !trial.before().isEmpty() || scatter.isEmpty();
+      if (noted || !differ(trials.get(i - 1), trial, scatter.get())) {
+        all.add(trial);
+      } else {
+        List<Optional<Move>> something = List.of(Optional.empty());
+        all.add(new Trial(trial.sheet(), something, trial.shots(), trial.distance()));
+        unnoted.add(trial);
+      }
+    }
+    return new Trials(all, since, unnoted);
+  }
+
+  /**
+   * Half the square of their distance, over its variance, follows F(2, 2v) where nothing changed.
+   */
+  private static boolean differ(Trial one, Trial other, Scatter scatter) {
+    double dx = other.offset().dx() - one.offset().dx();
+    double dy = other.offset().dy() - one.offset().dy();
+    double variance = scatter.variance() * (1 / one.weight() + 1 / other.weight());
+    double f = (dx * dx + dy * dy) / (2 * variance);
+    return f > Hotelling.fQuantile(2 * scatter.freedom(), DIFFERS);
   }
 
   /**
@@ -118,10 +155,14 @@ record Trials(List<Trial> trials, List<Optional<Move>> since) {
 
   /** How all shots scatter about their centres, at 20 yd; empty when that cannot be told. */
   Optional<Scatter> scatter() {
+    return scatter(trials);
+  }
+
+  private static Optional<Scatter> scatter(List<Trial> trials) {
     double squares = 0;
     int freedom = 0;
     for (Trial trial : trials) {
-      Comparison one = Comparison.of(trial.shots().reference(), trial.shots().compared());
+      Comparison one = trial.comparison();
       if (one.freedom() > 0) {
         double scale = trial.toReference() * trial.toReference();
         squares += one.variance() * 2 * one.freedom() * scale;
@@ -138,8 +179,7 @@ record Trials(List<Trial> trials, List<Optional<Move>> since) {
     BowModel bow = start;
     for (Trial trial : trials) {
       bow = moved(bow, trial.before());
-      double weight = Comparison.of(trial.shots().reference(), trial.shots().compared()).weight();
-      bow = bow.seen(trial.offset(), weight);
+      bow = bow.seen(trial.offset(), trial.weight());
     }
     return moved(bow, since);
   }
