@@ -26,14 +26,15 @@ public record BowFlight(Distance set, List<Row> rows) {
   private static final int MARKS = 4;
 
   /**
-   * An arrow at a distance, in standard air at sea level.
+   * An arrow at a distance.
    *
    * @param distance to the target
    * @param heightMm over the aim with the sight set as it is; negative is low
    * @param dropMm below the line that it left on
    * @param seconds on its way
    * @param feetPerSecond that it still has
-   * @param mark of the sight for this distance, where marks were shot in at two distances
+   * @param fallDegrees how steeply it comes down, over the horizontal; negative while it rises
+   * @param mark of the sight for this distance, where enough marks were shot in
    */
   public record Row(
       Distance distance,
@@ -41,7 +42,19 @@ public record BowFlight(Distance set, List<Row> rows) {
       double dropMm,
       double seconds,
       double feetPerSecond,
+      double fallDegrees,
       OptionalDouble mark) {}
+
+  /**
+   * How the bow is aimed, and in what air.
+   *
+   * @param eyeMm how far the eye is over the arrow at full draw, zero or more
+   * @param set distance that the sight is set for
+   * @param air that it is shot in
+   * @param eyeToPin from eye to pin at full draw, in units of the sight's scale, for marks from a
+   *     single one; empty when it was not measured
+   */
+  public record Aim(double eyeMm, Distance set, Air air, OptionalDouble eyeToPin) {}
 
   /** Copies the list. */
   public BowFlight {
@@ -51,14 +64,11 @@ public record BowFlight(Distance set, List<Row> rows) {
   /**
    * The flight of a record's arrow; empty unless mass, shaft and speed were surely measured and it
    * reaches what the sight is set for. Distances that it does not reach are left out.
-   *
-   * @param eyeMm how far the eye is over the arrow at full draw
    */
-  public static Optional<BowFlight> of(
-      BowRecord record, double eyeMm, Distance set, List<Distance> distances) {
-    return shot(record, eyeMm)
-        .filter(shot -> shot.reaches(set.millimetres() / MM))
-        .map(shot -> of(shot, marks(record, shot), set, distances));
+  public static Optional<BowFlight> of(BowRecord record, Aim aim, List<Distance> distances) {
+    return shot(record, aim)
+        .filter(shot -> shot.reaches(aim.set().millimetres() / MM))
+        .map(shot -> of(shot, marks(record, shot, aim.eyeToPin()), aim.set(), distances));
   }
 
   private static BowFlight of(
@@ -78,12 +88,13 @@ public record BowFlight(Distance set, List<Row> rows) {
               shot.dropAt(metres) * MM,
               place.seconds(),
               Unit.METRES_PER_SECOND.convert(place.speed(), Unit.FEET_PER_SECOND),
+              -Math.toDegrees(place.angle()),
               marks.map(m -> OptionalDouble.of(m.markFor(metres))).orElse(OptionalDouble.empty())));
     }
     return new BowFlight(set, rows);
   }
 
-  private static Optional<AimedShot> shot(BowRecord record, double eyeMm) {
+  private static Optional<AimedShot> shot(BowRecord record, Aim aim) {
     double mass = record.measured("arrow_mass", Unit.GRAM).orElse(0) / MM;
     double shaft = record.measured("shaft_diameter", Unit.METRE).orElse(0);
     double speed = record.measured("speed", Unit.METRES_PER_SECOND).orElse(0);
@@ -91,10 +102,21 @@ public record BowFlight(Distance set, List<Row> rows) {
       return Optional.empty();
     }
     FlyingArrow arrow = new FlyingArrow(mass, shaft, FlyingArrow.USUAL_DRAG);
-    return Optional.of(new AimedShot(Flight.of(arrow, Air.STANDARD), speed, eyeMm / MM));
+    return Optional.of(new AimedShot(Flight.of(arrow, aim.air()), speed, aim.eyeMm() / MM));
   }
 
-  private static Optional<SightMarks> marks(BowRecord record, AimedShot shot) {
+  private static Optional<SightMarks> marks(
+      BowRecord record, AimedShot shot, OptionalDouble eyeToPin) {
+    List<ShotIn> shotIn = shotIn(record, shot);
+    if (shotIn.stream().mapToDouble(ShotIn::metres).distinct().count() > 1) {
+      return Optional.of(SightMarks.through(shot, shotIn));
+    }
+    return shotIn.isEmpty() || eyeToPin.isEmpty()
+        ? Optional.empty()
+        : Optional.of(SightMarks.from(shot, shotIn.get(0), eyeToPin.getAsDouble()));
+  }
+
+  private static List<ShotIn> shotIn(BowRecord record, AimedShot shot) {
     List<ShotIn> shotIn = new ArrayList<>();
     for (int i = 1; i <= MARKS; i++) {
       double metres = record.measured("sight_distance_" + i, Unit.METRE).orElse(0);
@@ -104,8 +126,6 @@ public record BowFlight(Distance set, List<Row> rows) {
         shotIn.add(new ShotIn(metres, mark.getAsDouble()));
       }
     }
-    return shotIn.stream().mapToDouble(ShotIn::metres).distinct().count() < 2
-        ? Optional.empty()
-        : Optional.of(SightMarks.through(shot, shotIn));
+    return shotIn;
   }
 }

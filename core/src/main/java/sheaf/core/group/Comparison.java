@@ -68,11 +68,15 @@ public record Comparison(List<Sheet> sheets) {
     MmVector first = sheets.get(0).shift();
     double dx = 0;
     double dy = 0;
+    double weights = 0;
     for (Sheet sheet : sheets) {
-      dx += sheet.weight() * (sheet.shift().dx() - first.dx());
-      dy += sheet.weight() * (sheet.shift().dy() - first.dy());
+      double weight = sheet.weight();
+      MmVector shift = sheet.shift();
+      dx += weight * (shift.dx() - first.dx());
+      dy += weight * (shift.dy() - first.dy());
+      weights += weight;
     }
-    return new MmVector(first.dx() + dx / weight(), first.dy() + dy / weight());
+    return new MmVector(first.dx() + dx / weights, first.dy() + dy / weights);
   }
 
   /** How many shots in all. */
@@ -122,7 +126,8 @@ public record Comparison(List<Sheet> sheets) {
    * s² in each direction, pooled over all groups, in square millimetres; freedom must be above 0.
    */
   public double variance() {
-    return (scatter().xx() + scatter().yy()) / (2 * freedom());
+    Covariance scatter = scatter();
+    return (scatter.xx() + scatter.yy()) / (2 * freedom());
   }
 
   /** Shots less the centres that were estimated from them; each counts in both directions. */
@@ -136,10 +141,11 @@ public record Comparison(List<Sheet> sheets) {
   }
 
   private Covariance scatter() {
-    return sheets.stream()
-        .map(Sheet::scatter)
-        .reduce(Covariance::plus)
-        .orElseThrow(IllegalStateException::new);
+    Covariance all = sheets.get(0).scatter();
+    for (Sheet sheet : sheets.subList(1, sheets.size())) {
+      all = all.plus(sheet.scatter());
+    }
+    return all;
   }
 
   /**

@@ -25,7 +25,7 @@ public final class LineDetail {
     Unit step = shots.get(0).distance().unit();
     List<String> sentences = new ArrayList<>();
     sentences.add(
-        "By the median of slopes (Theil–Sen), which a wild arrow hardly moves: %s for each %s, with 95 %% confidence %s to %s."
+        "By the median of slopes (Theil-Sen), which a wild arrow hardly moves: %s for each %s, with 95 %% confidence %s to %s."
             .formatted(
                 side(drift.robust().mmPerMetre(), step),
                 step == Unit.YARD ? "yard" : "metre",

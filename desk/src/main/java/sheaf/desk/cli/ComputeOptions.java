@@ -5,11 +5,14 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
 import sheaf.core.energy.BowNumbers;
 import sheaf.core.energy.DrawCurve;
+import sheaf.core.flight.Air;
 import sheaf.core.flight.BowFlight;
 import sheaf.core.measure.Distance;
 import sheaf.core.measure.Unit;
@@ -24,7 +27,7 @@ final class ComputeOptions {
 
   @Option(
       names = "--pulls",
-      paramLabel = "LB,LB,…",
+      paramLabel = "LB,LB...",
       converter = Pulls.class,
       description =
           "The bow's pull on the scale, one every inch from brace height to full draw, in pounds.")
@@ -41,9 +44,26 @@ final class ComputeOptions {
   @Option(
       names = "--sight-set",
       paramLabel = "DISTANCE",
+      converter = Positive.class,
       description =
           "What the sight is set for, in yards or metres as the shop's units are. Default: 20.")
   private double sightSet = 20;
+
+  @Option(
+      names = "--air",
+      paramLabel = "C,HPA,HUMIDITY",
+      converter = AirWords.class,
+      description =
+          "Temperature, pressure at the place itself, and humidity. Default: 15 C at sea level.")
+  private Air air = Air.STANDARD;
+
+  @Option(
+      names = "--eye-to-pin",
+      paramLabel = "NUMBER",
+      description =
+          "From eye to pin at full draw, in units of the sight's scale: gives marks from a single"
+              + " one; negative where numbers fall with distance.")
+  private Double eyeToPin;
 
   /** What a record's measures come to. */
   BowNumbers numbers(BowRecord record) {
@@ -53,8 +73,13 @@ final class ComputeOptions {
   /** How a record's arrow flies to the shop's distances. */
   Optional<BowFlight> flight(BowRecord record, ShopProfile profile) {
     List<Distance> distances = profile.distances(profile.units());
-    Distance set = new Distance(sightSet, distances.get(0).unit());
-    return BowFlight.of(record, eye.in(Unit.MILLIMETRE), set, distances);
+    BowFlight.Aim aim =
+        new BowFlight.Aim(
+            eye.in(Unit.MILLIMETRE),
+            new Distance(sightSet, distances.get(0).unit()),
+            air,
+            eyeToPin == null ? OptionalDouble.empty() : OptionalDouble.of(eyeToPin));
+    return BowFlight.of(record, aim, distances);
   }
 
   /** The shop's tolerances, as core asks for them. */
@@ -86,6 +111,17 @@ final class ComputeOptions {
     }
   }
 
+  /** Reads a distance without its unit. */
+  static final class Positive implements ITypeConverter<Double> {
+    @Override
+    public Double convert(String typed) {
+      if (!typed.matches("[1-9]\\d{0,2}(\\.\\d)?")) {
+        throw new TypeConversionException("'%s' is no distance such as 35".formatted(typed));
+      }
+      return Double.valueOf(typed);
+    }
+  }
+
   /** Reads a length. */
   static final class Length implements ITypeConverter<Tolerance> {
     @Override
@@ -100,6 +136,23 @@ final class ComputeOptions {
         throw new TypeConversionException(
             "'" + typed + "' is no length such as \"4.5 in\" or \"115 mm\"");
       }
+    }
+  }
+
+  /** Reads what the weather is. */
+  static final class AirWords implements ITypeConverter<Air> {
+    @Override
+    public Air convert(String typed) {
+      try {
+        double[] said = Stream.of(typed.split(",", -1)).mapToDouble(Double::parseDouble).toArray();
+        if (said.length == 3) {
+          return Air.of(said[0], 100 * said[1], said[2] / 100);
+        }
+      } catch (IllegalArgumentException e) {
+        throw new TypeConversionException(
+            "'%s' is no air such as 30,850,40: -45 to 60 C, hPa, 0 to 100".formatted(typed));
+      }
+      throw new TypeConversionException("'%s' is no air such as 30,850,40".formatted(typed));
     }
   }
 }

@@ -16,7 +16,7 @@ import sheaf.core.record.Drifted;
  * numbers    list of {key, value, unit}
  * cautions   list of sentences
  * flight     null or {set (distance), rows: list of {distance, heightMm over the aim, dropMm, seconds,
- *            feetPerSecond, mark or null}}
+ *            feetPerSecond, fallDegrees, mark or null}}
  * drifted    null unless another job is named, or a list, in the order of restoring, of {key, was, is:
  *            as in a record; change, in the unit of {@code was}}
  * </pre>
@@ -62,6 +62,7 @@ public final class NumbersJson {
         .put("dropMm", Round.hundredth(row.dropMm()))
         .put("seconds", Round.thousandth(row.seconds()))
         .put("feetPerSecond", Round.hundredth(row.feetPerSecond()))
+        .put("fallDegrees", Round.hundredth(row.fallDegrees()))
         .put("mark", row.mark().isPresent() ? Round.hundredth(row.mark().getAsDouble()) : null);
   }
 

@@ -37,20 +37,21 @@ public final class NumbersText {
   /** A table of an arrow's flight. */
   public static String of(BowFlight flight, UnitSystem units, int width) {
     boolean marks = flight.rows().stream().anyMatch(row -> row.mark().isPresent());
-    StringBuilder text = new StringBuilder("Flight in standard air\n");
-    text.append("  Distance  Height over the aim     Drop    Time   Speed")
+    StringBuilder text = new StringBuilder("Flight\n");
+    text.append("  Distance  Height over the aim     Drop    Time   Speed  Falling")
         .append(marks ? "    Mark" : "");
     text.append('\n');
     for (BowFlight.Row row : flight.rows()) {
       text.append(
           String.format(
               Locale.ROOT,
-              "  %8s  %19s  %7s  %5.2f s  %3.0f ft/s",
+              "  %8s  %19s  %7s  %5.2f s  %3.0f ft/s  %4.1f deg",
               row.distance(),
               height(row.heightMm(), units),
               length(row.dropMm(), units),
               row.seconds(),
-              row.feetPerSecond()));
+              row.feetPerSecond(),
+              row.fallDegrees()));
       row.mark().ifPresent(mark -> text.append(String.format(Locale.ROOT, "  %6.1f", mark)));
       text.append('\n');
     }

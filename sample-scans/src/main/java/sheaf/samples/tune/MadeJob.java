@@ -49,10 +49,17 @@ final class MadeJob {
    *
    * @param sheets shot; {@value #MOST_SHEETS} when it was given up
    * @param shown whether the heads were shown to hit the same point
-   * @param farthest that they ever truly were apart, against how far they were at first
+   * @param farthest that they ever truly were apart, against how far they were at first, or an inch
+   * @param apart how far the heads truly were apart at the end, in millimetres
    * @param visit all of it
    */
-  record Ending(int sheets, boolean shown, double farthest, Visit visit) {}
+  record Ending(int sheets, boolean shown, double farthest, double apart, Visit visit) {
+
+    /** Whether it was shown although it is not so. */
+    boolean wronglyShown() {
+      return shown && apart > TOLERANCE_MM;
+    }
+  }
 
   private MadeJob(MadeBow bow, int arrows) {
     this.bow = bow;
@@ -67,13 +74,13 @@ final class MadeJob {
     for (int sheet = 1; sheet <= MOST_SHEETS; sheet++) {
       job.shoot(sheet);
       if (Planner.isShown(job.visit())) {
-        return new Ending(sheet, true, farthest / first, job.visit());
+        return new Ending(sheet, true, farthest / first, bow.apart(), job.visit());
       }
       Optional<Move> move = technician.next(job.visit());
       move.ifPresent(job::move);
       farthest = Math.max(farthest, bow.apart());
     }
-    return new Ending(MOST_SHEETS, false, farthest / first, job.visit());
+    return new Ending(MOST_SHEETS, false, farthest / first, bow.apart(), job.visit());
   }
 
   private void shoot(int sheet) {

@@ -44,8 +44,9 @@ public final class TuningStudy {
    * @param notShown bows that were given up
    * @param diverged bows whose heads went more than {@value #DIVERGED} times as far apart as at
    *     first, or that were given up
+   * @param wrong bows whose heads were shown within an inch and truly were not
    */
-  record Outcome(double median, int ninety, int notShown, int diverged) {}
+  record Outcome(double median, int ninety, int notShown, int diverged, int wrong) {}
 
   private TuningStudy() {}
 
@@ -53,7 +54,7 @@ public final class TuningStudy {
   public static void main(String[] arguments) {
     int bows = Integer.parseInt(arguments[0]);
     System.out.println(
-        "arrows  bows answer       tuned by                        median  90 %  given up  diverged");
+        "arrows  bows answer       tuned by                        median  90 %  given up  diverged  wrongly shown");
     for (int arrows : new int[] {3, 5}) {
       for (int sign : new int[] {1, -1}) {
         String answer = sign > 0 ? "by the rule" : "against the rule";
@@ -83,7 +84,7 @@ public final class TuningStudy {
   private static void print(int arrows, String answer, String how, Outcome outcome) {
     System.out.printf(
         Locale.ROOT,
-        "%d + %d   %-17s  %-30s  %6.1f  %4d  %8d  %8d%n",
+        "%d + %d   %-17s  %-30s  %6.1f  %4d  %8d  %8d  %13d%n",
         arrows,
         arrows,
         answer,
@@ -91,14 +92,15 @@ public final class TuningStudy {
         outcome.median(),
         outcome.ninety(),
         outcome.notShown(),
-        outcome.diverged());
+        outcome.diverged(),
+        outcome.wrong());
   }
 
   static Supplier<Technician> planned(ShopPrior prior) {
     return () -> Technician.following(SETUP, prior);
   }
 
-  private static ShopPrior earlier(int sign, int arrows) {
+  static ShopPrior earlier(int sign, int arrows) {
     List<Visit> visits = new ArrayList<>();
     for (int i = 0; i < EARLIER_BOWS; i++) {
       MadeBow bow = new MadeBow(EARLIER_SEEDS + i, sign);
@@ -112,14 +114,17 @@ public final class TuningStudy {
     int[] sheets = new int[bows];
     int notShown = 0;
     int diverged = 0;
+    int wrong = 0;
     for (int i = 0; i < bows; i++) {
       MadeJob.Ending ending = MadeJob.tune(new MadeBow(i + 1, sign), arrows, technician.get());
       sheets[i] = ending.sheets();
       notShown += ending.shown() ? 0 : 1;
+      wrong += ending.wronglyShown() ? 1 : 0;
       diverged += ending.shown() && ending.farthest() <= DIVERGED ? 0 : 1;
     }
     Arrays.sort(sheets);
     double median = (sheets[(bows - 1) / 2] + sheets[bows / 2]) / 2.0;
-    return new Outcome(median, sheets[(int) Math.ceil(0.9 * bows) - 1], notShown, diverged);
+    int ninety = sheets[(int) Math.ceil(0.9 * bows) - 1];
+    return new Outcome(median, ninety, notShown, diverged, wrong);
   }
 }
