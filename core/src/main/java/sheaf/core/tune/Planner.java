@@ -198,8 +198,11 @@ public final class Planner {
     return 2 * step.small();
   }
 
+  /** A lever that this bow was never moved by goes no farther than a first move: bows differ. */
   private double computed(Lever lever) {
-    return rounded(bow.bestSteps(lever), lever.step(), lever.step().most());
+    Step step = lever.step();
+    double most = trials.moved().contains(lever) ? step.most() : largestStart(step);
+    return rounded(bow.bestSteps(lever), step, most);
   }
 
   /**

@@ -76,8 +76,11 @@ final class MadeJob {
       if (Planner.isShown(job.visit())) {
         return new Ending(sheet, true, farthest / first, bow.apart(), job.visit());
       }
-      Optional<Move> move = technician.next(job.visit());
-      move.ifPresent(job::move);
+      try {
+        technician.next(job.visit()).ifPresent(job::move);
+      } catch (Technician.GivesUp e) {
+        break;
+      }
       farthest = Math.max(farthest, bow.apart());
     }
     return new Ending(MOST_SHEETS, false, farthest / first, bow.apart(), job.visit());

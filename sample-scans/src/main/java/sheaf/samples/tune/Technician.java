@@ -17,15 +17,20 @@ import sheaf.core.tune.Step;
 /** Decides what to move after a sheet. */
 interface Technician {
 
+  /** The bow is handed on, as nothing that there is to move answers enough. */
+  final class GivesUp extends Exception {
+    private static final long serialVersionUID = 1L;
+  }
+
   /** The move; empty to shoot again at the same setting. */
-  Optional<Move> next(Visit visit);
+  Optional<Move> next(Visit visit) throws GivesUp;
 
   /** Follows the plan. */
   static Technician following(BowSetup setup, ShopPrior prior) {
     return visit -> {
       Plan plan = Planner.plan(visit, setup, prior);
-      if (plan.kind() == Plan.Kind.NO_LEVER || plan.kind() == Plan.Kind.SHOOT_FIRST) {
-        throw new IllegalStateException("no way out: " + plan.remarks());
+      if (plan.kind() == Plan.Kind.NO_LEVER) {
+        throw new GivesUp();
       }
       return plan.move();
     };

@@ -11,6 +11,7 @@ import sheaf.core.layout.UnitSystem;
 import sheaf.core.record.Visit;
 import sheaf.core.tune.BowSetup;
 import sheaf.core.tune.ShopPrior;
+import sheaf.samples.Terminal;
 
 /**
  * How many sheets it takes to show broadheads and field points within an inch at 20 yd, by the plan
@@ -25,7 +26,7 @@ public final class TuningStudy {
 
   private static final long EARLIER_SEEDS = 1_000_000;
 
-  /** Farther apart than this many times what they were, or never done, counts as diverged. */
+  /** Farther apart than this many times what they were, or than an inch, counts as diverged. */
   private static final double DIVERGED = 3;
 
   static final BowSetup SETUP =
@@ -43,7 +44,7 @@ public final class TuningStudy {
    * @param ninety sheets that 90 bows in 100 need at most
    * @param notShown bows that were given up
    * @param diverged bows whose heads went more than {@value #DIVERGED} times as far apart as at
-   *     first, or that were given up
+   *     first
    * @param wrong bows whose heads were shown within an inch and truly were not
    */
   record Outcome(double median, int ninety, int notShown, int diverged, int wrong) {}
@@ -53,8 +54,9 @@ public final class TuningStudy {
   /** Prints the table; an argument says how many bows of each sort. */
   public static void main(String[] arguments) {
     int bows = Integer.parseInt(arguments[0]);
-    System.out.println(
-        "arrows  bows answer       tuned by                        median  90 %  given up  diverged  wrongly shown");
+    Terminal.out()
+        .println(
+            "arrows  bows answer       tuned by                        median  90 %  given up  diverged  wrongly shown");
     for (int arrows : new int[] {3, 5}) {
       for (int sign : new int[] {1, -1}) {
         String answer = sign > 0 ? "by the rule" : "against the rule";
@@ -82,18 +84,19 @@ public final class TuningStudy {
   }
 
   private static void print(int arrows, String answer, String how, Outcome outcome) {
-    System.out.printf(
-        Locale.ROOT,
-        "%d + %d   %-17s  %-30s  %6.1f  %4d  %8d  %8d  %13d%n",
-        arrows,
-        arrows,
-        answer,
-        how,
-        outcome.median(),
-        outcome.ninety(),
-        outcome.notShown(),
-        outcome.diverged(),
-        outcome.wrong());
+    Terminal.out()
+        .printf(
+            Locale.ROOT,
+            "%d + %d   %-17s  %-30s  %6.1f  %4d  %8d  %8d  %13d%n",
+            arrows,
+            arrows,
+            answer,
+            how,
+            outcome.median(),
+            outcome.ninety(),
+            outcome.notShown(),
+            outcome.diverged(),
+            outcome.wrong());
   }
 
   static Supplier<Technician> planned(ShopPrior prior) {
@@ -120,7 +123,7 @@ public final class TuningStudy {
       sheets[i] = ending.sheets();
       notShown += ending.shown() ? 0 : 1;
       wrong += ending.wronglyShown() ? 1 : 0;
-      diverged += ending.shown() && ending.farthest() <= DIVERGED ? 0 : 1;
+      diverged += ending.farthest() > DIVERGED ? 1 : 0;
     }
     Arrays.sort(sheets);
     double median = (sheets[(bows - 1) / 2] + sheets[bows / 2]) / 2.0;
