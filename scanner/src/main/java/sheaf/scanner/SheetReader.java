@@ -2,7 +2,10 @@ package sheaf.scanner;
 
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import sheaf.core.reading.PageReading;
+import sheaf.core.reading.Reason;
+import sheaf.core.reading.ReasonCode;
 import sheaf.scanner.opencv.NativeLibraries;
 import sheaf.scanner.picture.Picture;
 import sheaf.scanner.picture.PictureFile;
@@ -42,9 +45,30 @@ public final class SheetReader {
     try (PictureFile pictures = PictureFile.open(file)) {
       int count = pictures.pages();
       PagesInOrder.read(
-          count, i -> page(count == 1 ? name : name + "#" + (i + 1), pictures, i, proof), pages);
+          count,
+          i -> {
+            String source = count == 1 ? name : name + "#" + (i + 1);
+            return orRefused(source, () -> page(source, pictures, i, proof));
+          },
+          pages);
     } catch (UnreadableException e) {
       pages.accept(refused(name, e));
+    }
+  }
+
+  /** A fault of the reader's own costs the page it happens at, and no other. */
+  static ReadPage orRefused(String source, Supplier<ReadPage> page) {
+    try {
+      return page.get();
+    } catch (RuntimeException e) {
+      StackTraceElement[] trace = e.getStackTrace();
+      String where = trace.length == 0 ? "" : " at " + trace[0];
+      Reason fault =
+          Reason.of(
+              ReasonCode.READER_FAULT,
+              "Sheaf failed at this page by a fault of its own (%s%s): take another picture of it, and report the fault with this one."
+                  .formatted(e.getClass().getSimpleName(), where));
+      return new ReadPage(PageReading.refused(source, fault), Optional.empty());
     }
   }
 

@@ -38,6 +38,8 @@ public enum ReasonCode {
   CODE_AGAINST_MARKS(ReadingState.REFUSED),
   /** The code names a layout that this version does not know. */
   UNKNOWN_LAYOUT(ReadingState.REFUSED),
+  /** The reader itself failed at this page. */
+  READER_FAULT(ReadingState.REFUSED),
 
   /** The sheet is curled or tilted more than can surely be taken out. */
   CURLED(ReadingState.CHECK),

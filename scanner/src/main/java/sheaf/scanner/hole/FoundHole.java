@@ -1,6 +1,7 @@
 package sheaf.scanner.hole;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import sheaf.core.page.MmPoint;
 import sheaf.core.page.MmRect;
@@ -10,12 +11,12 @@ import sheaf.scanner.sheet.FlatSheet;
  * A hole before it is judged.
  *
  * @param circle of the shaft
- * @param spread standard deviation of the axis in each direction, in pixels
+ * @param error in pixels: 19 times in 20 the axis lies within so much of the circle's centre
  * @param evidence how likely it is a hole, 0 to 1
  * @param shape what it says of the head
  * @param lines that run outward from it
  */
-record FoundHole(Circle circle, double spread, double evidence, HeadShape shape, List<Slit> lines) {
+record FoundHole(Circle circle, double error, double evidence, HeadShape shape, List<Slit> lines) {
 
   /** Around the shaft paper is torn and shaded this far from the axis, in radii. */
   private static final double TORN = 1.4;
@@ -37,6 +38,24 @@ record FoundHole(Circle circle, double spread, double evidence, HeadShape shape,
       }
     }
     return torn;
+  }
+
+  /**
+   * Its lines that no other hole's slit explains: what is left may be its own blades' work.
+   *
+   * @param others all holes; itself among them does not matter
+   */
+  List<Slit> ownLines(Collection<FoundHole> others) {
+    return lines.stream()
+        .filter(
+            line ->
+                others.stream()
+                    .filter(other -> other != this)
+                    .noneMatch(
+                        other ->
+                            other.lines.stream()
+                                .anyMatch(slit -> slit.covers(other.circle, line, circle))))
+        .toList();
   }
 
   private static MmRect square(double x, double y, double half) {

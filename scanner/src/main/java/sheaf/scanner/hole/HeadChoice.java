@@ -21,11 +21,6 @@ final class HeadChoice {
 
   private static final double MM = FlatSheet.PIXELS_PER_MM;
 
-  /** Blades of a head. */
-  private static final int FEWEST = 2;
-
-  private static final int MOST = 4;
-
   /** What speaks for the head that belongs to a hole's dot, in millimetres of slits. */
   private static final double AT_ITS_DOT = 3;
 
@@ -34,17 +29,14 @@ final class HeadChoice {
 
   private static final double MOST_UNEVEN = 2.5;
 
+  /** No blade reaches farther from the axis, in millimetres: the widest cut is 55 mm. */
+  private static final double FARTHEST = 29;
+
+  /** What a longer line takes away: it is another's slit, or the pen's. */
+  private static final double TOO_FAR = 2.5;
+
   /** Another choice for which almost as much speaks leaves it open. */
-  private static final double CLEARLY = 1.5;
-
-  /** A line that keeps within this of a neighbour's slit is that slit, in pixels. */
-  private static final double BESIDE = 1.6 * MM;
-
-  /** The neighbour's slit may run on unseen, in pixels. */
-  private static final double BEYOND = 3 * MM;
-
-  /** Share of a line that must lie along the neighbour's slit. */
-  private static final double ALONG = 0.65;
+  private static final double CLEARLY = 2.5;
 
   /** Most choices that are tried; more holes than that are judged one by one. */
   private static final int MOST_CHOICES = 3000;
@@ -70,7 +62,7 @@ final class HeadChoice {
         holes.stream()
             .map(
                 hole ->
-                    IntStream.rangeClosed(FEWEST, MOST)
+                    IntStream.rangeClosed(HeadShape.FEWEST, HeadShape.MOST)
                         .mapToDouble(blades -> telling(hole, hole.lines(), blades))
                         .toArray())
             .toArray(double[][]::new);
@@ -113,7 +105,7 @@ final class HeadChoice {
 
   private double score(BitSet broadheads) {
     double score = -uneven(broadheads);
-    double[] byBlades = new double[MOST - FEWEST + 1];
+    double[] byBlades = new double[HeadShape.MOST - HeadShape.FEWEST + 1];
     for (int i = 0; i < holes.size(); i++) {
       boolean broadhead = broadheads.get(i);
       if (broadhead) {
@@ -130,12 +122,15 @@ final class HeadChoice {
     return score + Arrays.stream(byBlades).max().orElseThrow();
   }
 
-  /** One archer's broadheads cut alike, so their slits are about as long. */
+  /** One archer's broadheads cut alike, so their slits are about as long, and none too long. */
   private double uneven(BitSet broadheads) {
     double[] lengths = broadheads.stream().mapToDouble(i -> longest[i]).sorted().toArray();
     double usual = lengths.length == 0 ? 0 : lengths[lengths.length / 2];
     return Arrays.stream(lengths)
-        .map(one -> Math.min(MOST_UNEVEN, UNEVEN * Math.abs(one - usual)))
+        .map(
+            one ->
+                Math.min(MOST_UNEVEN, UNEVEN * Math.abs(one - usual))
+                    + (one > FARTHEST ? TOO_FAR : 0))
         .sum();
   }
 
@@ -167,28 +162,11 @@ final class HeadChoice {
     for (int i = 0; i < holes.size(); i++) {
       FoundHole other = holes.get(i);
       others.set(
-          i, other.lines().stream().anyMatch(slit -> along(other.circle(), slit, hole, line)));
+          i,
+          other.lines().stream()
+              .anyMatch(slit -> slit.covers(other.circle(), line, hole.circle())));
     }
     return others;
-  }
-
-  /** Whether most of a line lies along a slit of another hole, or in that hole. */
-  private static boolean along(Circle other, Slit slit, FoundHole hole, Slit line) {
-    int steps = 10;
-    int near = 0;
-    double from = hole.circle().radius();
-    for (int i = 0; i <= steps; i++) {
-      double out = from + (line.length() - from) * i / steps;
-      double dx = hole.circle().x() + out * Math.cos(line.angle()) - other.x();
-      double dy = hole.circle().y() + out * Math.sin(line.angle()) - other.y();
-      double on = dx * Math.cos(slit.angle()) + dy * Math.sin(slit.angle());
-      double aside = Math.abs(dy * Math.cos(slit.angle()) - dx * Math.sin(slit.angle()));
-      boolean within = Math.hypot(dx, dy) < other.radius() + BESIDE / 2;
-      if (within || on > 0 && on < slit.length() + BEYOND && aside < BESIDE) {
-        near++;
-      }
-    }
-    return near >= ALONG * (steps + 1);
   }
 
   private static void choose(int holes, int count, int from, BitSet chosen, List<BitSet> choices) {

@@ -1,6 +1,7 @@
 package sheaf.scanner.hole;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import sheaf.core.reading.Head;
 import sheaf.scanner.sheet.FlatSheet;
@@ -11,15 +12,18 @@ import sheaf.scanner.sheet.FlatSheet;
  * <p>One line may be missed, and a neighbour's slit or a pen may run into the hole; but only blades
  * make two long lines that stand at a blade's angle to each other. So the second longest counts.
  *
- * @param blades the number of blades that the lines running outward fit best, 2 to 4
- * @param slits how far the second longest of such blades' slits runs beyond the shaft's circle, in
+ * @param slits how far the second longest of such slits runs beyond the shaft's circle, in
  *     millimetres; 0 when there are no two
- * @param reach length of the longest of them from the axis, in pixels
  * @param longest how far the longest line of all runs beyond the circle, in millimetres
  */
-record HeadShape(int blades, double slits, double reach, double longest) {
+record HeadShape(double slits, double longest) {
 
   private static final double MM = FlatSheet.PIXELS_PER_MM;
+
+  /** Blades of a head. */
+  static final int FEWEST = 2;
+
+  static final int MOST = 4;
 
   /** Shortest line beyond the circle that is looked at, in pixels. */
   static final double SHORTEST = 1.5 * MM;
@@ -46,22 +50,23 @@ record HeadShape(int blades, double slits, double reach, double longest) {
   static HeadShape of(Circle hole, List<Slit> lines) {
     double longest =
         lines.stream().mapToDouble(line -> (line.length() - hole.radius()) / MM).max().orElse(0);
-    HeadShape best = new HeadShape(2, 0, hole.radius() + longest * MM, longest);
-    for (int blades = 2; blades <= 4; blades++) {
+    double slits = 0;
+    // Four blades are two pairs of two, so they tell nothing that two do not.
+    for (int blades = FEWEST; blades < MOST; blades++) {
       for (Slit first : lines) {
-        double[] beyond = beyond(first, lines, blades, hole.radius());
-        double second = beyond[blades - 2];
-        // Two blades are four of which two are missing, so of four all must be slits.
-        boolean fits =
-            blades < 4
-                ? second > best.slits
-                : beyond[0] > SHORTEST / MM && beyond[1] > FIELD && second >= best.slits;
-        if (fits) {
-          best = new HeadShape(blades, second, hole.radius() + beyond[blades - 1] * MM, longest);
-        }
+        slits = Math.max(slits, beyond(first, lines, blades, hole.radius())[blades - 2]);
       }
     }
-    return best;
+    return new HeadShape(slits, longest);
+  }
+
+  /** How far the longest slit of so many blades reaches from the axis, in pixels. */
+  static double reach(Circle hole, List<Slit> lines, int blades) {
+    return lines.stream()
+        .map(first -> beyond(first, lines, blades, hole.radius()))
+        .max(Comparator.comparingDouble(beyond -> beyond[blades - 2]))
+        .map(beyond -> hole.radius() + beyond[blades - 1] * MM)
+        .orElse(hole.radius());
   }
 
   /**

@@ -1,13 +1,16 @@
 package sheaf.scanner.hole;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import sheaf.core.layout.Layout;
 import sheaf.core.page.MmRect;
+import sheaf.core.reading.Head;
 import sheaf.core.reading.Hole;
 import sheaf.core.reading.Reason;
 import sheaf.core.reading.ReasonCode;
@@ -44,6 +47,15 @@ public final class HoleReader {
 
   /** Pixels a millimetre (about 140 dpi) below which a rim in front of white is lost too. */
   private static final double SHOWS_RIMS = 5.5;
+
+  /**
+   * The true axis lies within so many of its spreads 19 times in 20, as measured on made scans. A
+   * bell's would be 2.45; the odds were trained on targets that are themselves a little spread out.
+   */
+  private static final double WITHIN = 1.3;
+
+  /** The same in front of white. */
+  private static final double FAINT_WITHIN = 1.65;
 
   /** Slits are followed this far around a hole, in pixels. */
   private static final double AROUND = SlitTracer.REACH + 2 * MM;
@@ -132,7 +144,11 @@ public final class HoleReader {
     if (shot.orElse(0) > distinct.size()) {
       addHiding(distinct, usual);
     }
-    return distinct.stream().map(this::found).toList();
+    Map<FoundHole, ShaftFit> found = new LinkedHashMap<>();
+    distinct.forEach(candidate -> found.put(found(candidate), candidate.fit()));
+    return found.entrySet().stream()
+        .map(hole -> withSlits(hole.getKey(), hole.getValue(), found.keySet()))
+        .toList();
   }
 
   /** One hole may hide in the opening of another: in what the circles found leave open of it. */
@@ -209,11 +225,14 @@ public final class HoleReader {
   private static Candidate candidate(ShaftFit fit, int radius) {
     ShaftFit.Axis axis = fit.axis(radius);
     return new Candidate(
-        new Circle(axis.x(), axis.y(), radius), axis.spread(), 1 / (1 + Math.exp(-axis.odds())));
+        fit,
+        new Circle(axis.x(), axis.y(), radius),
+        axis.spread(),
+        1 / (1 + Math.exp(-axis.odds())));
   }
 
   /** A circle, how sure its place is, and how likely it is a hole, 0 to 1. */
-  private record Candidate(Circle circle, double spread, double evidence) {}
+  private record Candidate(ShaftFit fit, Circle circle, double spread, double evidence) {}
 
   /** One circle for each hole: of those that cover each other, the best. */
   private static List<Candidate> distinct(List<Candidate> candidates) {
@@ -241,6 +260,31 @@ public final class HoleReader {
     SlitView view = SlitView.of(surface, seeds.kind(), around, hiding);
     List<Slit> lines = view.tracer().trace(circle, HeadShape.SHORTEST);
     return new FoundHole(
-        circle, candidate.spread(), candidate.evidence(), HeadShape.of(circle, lines), lines);
+        circle,
+        error(candidate.spread()),
+        candidate.evidence(),
+        HeadShape.of(circle, lines),
+        lines);
+  }
+
+  private double error(double spread) {
+    return (seeds.kind() == Seeds.Kind.FAINT ? FAINT_WITHIN : WITHIN) * spread;
+  }
+
+  /** The slits of a broadhead, too, tell where its axis is. */
+  private FoundHole withSlits(FoundHole hole, ShaftFit fit, Collection<FoundHole> all) {
+    if (hole.shape().head() != Head.BROADHEAD) {
+      return hole;
+    }
+    Circle rim = hole.circle();
+    List<Heading> slits =
+        hole.ownLines(all).stream()
+            .filter(line -> line.length() - rim.radius() > HeadShape.FIELD * MM)
+            .flatMap(line -> line.heading().stream())
+            .toList();
+    ShaftFit.Axis axis = fit.axis((int) rim.radius(), slits);
+    Circle both = new Circle(axis.x(), axis.y(), rim.radius());
+    List<Slit> seen = hole.lines().stream().map(line -> line.seenFrom(both, rim)).toList();
+    return new FoundHole(both, error(axis.spread()), hole.evidence(), hole.shape(), seen);
   }
 }

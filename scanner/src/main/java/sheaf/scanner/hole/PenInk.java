@@ -11,8 +11,8 @@ import sheaf.scanner.sheet.Tones;
 /**
  * Where a pen wrote, as far as colour tells: a pen's line through a hole looks like two slits.
  *
- * <p>A slit shows what lies behind, the coloured backing or something dark without a colour; ink
- * has a colour of its own, or in front of the backing none.
+ * <p>A slit shows what lies behind, the coloured backing or something without a colour; ink has a
+ * colour of its own, or in front of the backing none.
  */
 final class PenInk {
 

@@ -252,10 +252,20 @@ final class ShaftFit {
     return views.odds().whether(rim, radius, off(look, radius), middle.share());
   }
 
-  /** Where the axis is for a shaft of a radius. */
+  /** Where the axis is for a shaft of a radius, as its rim tells. */
   Axis axis(int radius) {
+    return axis(radius, List.of());
+  }
+
+  /** The same, as its rim and the slits of its blades tell together. */
+  Axis axis(int radius, List<Heading> slits) {
     List<Look> looks = around(radius, radius);
     double[] likelihoods = likelihoods(looks, radius);
+    for (int k = 0; k < likelihoods.length; k++) {
+      for (Heading slit : slits) {
+        likelihoods[k] += slit.axisAt(looks.get(k).x, looks.get(k).y);
+      }
+    }
     int likeliest = highest(likelihoods);
     Look best = looks.get(likeliest);
     double highest = likelihoods[likeliest];

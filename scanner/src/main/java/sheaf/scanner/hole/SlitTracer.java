@@ -24,6 +24,8 @@ public final class SlitTracer {
 
   private static final double STEP = 0.2 * MM;
 
+  private static final int STEPS = (int) (REACH / STEP) + 1;
+
   /** A slit may turn aside this much at each step. */
   private static final double ASIDE = 0.08 * MM;
 
@@ -99,6 +101,8 @@ public final class SlitTracer {
     double support = 0;
     double most = 0;
     Slit longest = new Slit(start, hole.radius(), 0);
+    Trail trail = new Trail(STEPS);
+    int placesOfLongest = 0;
     for (double radius = hole.radius() + BEGIN; radius <= REACH; radius += STEP) {
       if (isHidden(hole, angle, radius)) {
         hidden += STEP;
@@ -108,6 +112,7 @@ public final class SlitTracer {
         looked += STEP;
         if (best.contrast >= 1) {
           angle = best.angle;
+          trail.add(hole.x() + radius * Math.cos(angle), hole.y() + radius * Math.sin(angle));
           seen += STEP;
           support += STEP;
         } else {
@@ -117,12 +122,13 @@ public final class SlitTracer {
       if (support > most) {
         most = support;
         longest = new Slit(angle, radius, seen / looked);
+        placesOfLongest = trail.count();
       }
       if (support < most - ENOUGH || hidden > HIDDEN) {
         break;
       }
     }
-    return longest;
+    return longest.on(trail.heading(placesOfLongest));
   }
 
   /** What was seen at an angle: how clearly a line stands out, 1 being just enough. */

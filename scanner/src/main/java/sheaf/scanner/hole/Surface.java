@@ -313,9 +313,7 @@ public final class Surface {
   public Grid hidingSlits(Seeds.Kind kind, Circle middle, double reach) {
     Square around = Square.around(middle.x(), middle.y(), reach);
     Grid print = printHidingSlits(around);
-    return kind == Seeds.Kind.FAINT || colour.isEmpty()
-        ? print
-        : print.or(PenInk.around(colour.get(), kind, middle, reach));
+    return colour.isEmpty() ? print : print.or(PenInk.around(colour.get(), kind, middle, reach));
   }
 
   /** 1 where print hides what slits there may be in a square, else 0. */

@@ -17,6 +17,7 @@ import java.util.function.Function;
 import org.opencv.core.Mat;
 import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
+import org.opencv.objdetect.QRCodeDetector;
 import sheaf.core.job.SheetCode;
 import sheaf.core.page.MmRect;
 import sheaf.core.reading.ReasonCode;
@@ -82,8 +83,16 @@ final class CodeReader {
           return found;
         }
       }
-      return Optional.empty();
+      return decodeOtherwise(mats, crop);
     }
+  }
+
+  /** OpenCV's decoder: one symbol in a thousand, though unharmed, escapes ZXing's search. */
+  private static Optional<SheetCode> decodeOtherwise(Mats mats, Mat picture) {
+    Mat corners = mats.mat();
+    Mat straightened = mats.mat();
+    String text = new QRCodeDetector().detectAndDecode(picture, corners, straightened);
+    return SheetCode.parse(text);
   }
 
   private static Optional<SheetCode> decode(Mat picture) {

@@ -3,6 +3,7 @@ package sheaf.scanner.hole;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.opencv.core.Point;
 
@@ -12,10 +13,10 @@ class ShaftFitTest {
   private static final int RADIUS = 32;
 
   @Test
-  void theAxisOfAHalfClosedHoleIsTheCirclesCentreAndNotTheOpeningsCentroid() {
-    try (DrawnSurface sheet = halfClosed()) {
-      // Half of the disc is open: its centroid lies 4r/3pi = 13.6 px to the left of the axis.
-      ShaftFit.Axis axis = fit(sheet, 186.4, 200).axis(RADIUS);
+  void theAxisOfAPartlyClosedHoleIsTheCirclesCentreAndNotTheOpeningsCentroid() {
+    try (DrawnSurface sheet = partlyClosed()) {
+      // A flap closes 27 % of the disc: the rest's centroid lies 7.4 px to the left of the axis.
+      ShaftFit.Axis axis = fit(sheet, 192.6, 200).axis(RADIUS);
 
       assertThat(Math.hypot(axis.x() - 200, axis.y() - 200)).isLessThan(4);
       assertThat(axis.odds()).isPositive();
@@ -24,7 +25,7 @@ class ShaftFitTest {
 
   @Test
   void theRadiusThatFitsBestIsTheShafts() {
-    try (DrawnSurface sheet = halfClosed()) {
+    try (DrawnSurface sheet = partlyClosed()) {
       double[] radii = fit(sheet, 190, 200).radii(24, 44);
 
       int best = 0;
@@ -37,10 +38,24 @@ class ShaftFitTest {
 
   @Test
   void theLessOfTheRimIsSeenTheWiderTheSpread() {
-    try (DrawnSurface whole = halfClosed();
-        DrawnSurface half = halfClosed().cover(150, 100, 100, 98)) {
+    try (DrawnSurface whole = partlyClosed();
+        DrawnSurface half = partlyClosed().cover(150, 100, 100, 98)) {
       assertThat(fit(half, 190, 200).axis(RADIUS).spread())
           .isGreaterThan(fit(whole, 190, 200).axis(RADIUS).spread());
+    }
+  }
+
+  @Test
+  void slitsDrawTheAxisToWhereTheyPoint() {
+    try (DrawnSurface sheet = partlyClosed()) {
+      ShaftFit fit = fit(sheet, 192.6, 200);
+      ShaftFit.Axis rim = fit.axis(RADIUS);
+      ShaftFit.Axis both =
+          fit.axis(RADIUS, List.of(new Heading(300, 200, 0), new Heading(200, 90, Math.PI / 2)));
+
+      assertThat(Math.hypot(both.x() - 200, both.y() - 200))
+          .isLessThan(Math.hypot(rim.x() - 200, rim.y() - 200));
+      assertThat(both.spread()).isLessThan(rim.spread());
     }
   }
 
@@ -58,16 +73,16 @@ class ShaftFitTest {
     }
   }
 
-  /** The right half is closed by a flap whose fold is a faint crease. */
-  private static DrawnSurface halfClosed() {
+  /** A part on the right is closed by a flap whose fold is a faint crease. */
+  private static DrawnSurface partlyClosed() {
     return new DrawnSurface()
         .disc(200, 200, RADIUS, 0.8)
         .area(
             0.03,
-            new Point(200, 166),
+            new Point(212, 166),
             new Point(236, 166),
             new Point(236, 234),
-            new Point(200, 234))
+            new Point(212, 234))
         .area(0, new Point(234, 160), new Point(240, 160), new Point(240, 240), new Point(234, 240))
         .circle(200, 200, RADIUS, 0.12);
   }

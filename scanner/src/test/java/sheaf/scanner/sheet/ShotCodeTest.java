@@ -50,6 +50,11 @@ class ShotCodeTest {
     assertThat(read(3, 0, 0)).contains(code(3));
   }
 
+  @Example
+  void anUnharmedCodeThatOneDecoderDoesNotFindIsReadByTheOther() {
+    assertThat(read(-61204, 0, 0)).contains(code(-61204));
+  }
+
   @Property(tries = 400)
   void modulesFlippedAtRandomNeverNameAnotherSheet(
       @ForAll long seed, @ForAll @DoubleRange(max = 0.25) double flipped) {
