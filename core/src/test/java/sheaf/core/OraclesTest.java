@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Set;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
 class OraclesTest {
@@ -20,7 +21,7 @@ class OraclesTest {
   /** GroupOraclesTest, NumberOraclesTest, GaussianTest and this class hold them. */
   @Test
   void everyOneIsHeldBySomeTest() {
-    Set<String> held = new java.util.TreeSet<>(OF_GROUPS);
+    Set<String> held = new TreeSet<>(OF_GROUPS);
     held.addAll(OF_NUMBERS);
     held.addAll(OF_RESPONSES);
     held.addAll(OF_PICTURES);

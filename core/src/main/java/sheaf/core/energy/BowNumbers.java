@@ -2,6 +2,7 @@ package sheaf.core.energy;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import sheaf.core.measure.Unit;
@@ -156,7 +157,7 @@ public record BowNumbers(List<Figure> figures, List<String> cautions) {
 
     private static String sentence(IllegalArgumentException e) {
       String words = e.getMessage();
-      return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1) + ".";
+      return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
     }
   }
 }

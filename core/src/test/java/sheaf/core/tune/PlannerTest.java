@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -240,7 +241,7 @@ class PlannerTest {
                     .pair(-4, 35)));
   }
 
-  private static Visits[] both(java.util.function.UnaryOperator<Visits> shots) {
+  private static Visits[] both(UnaryOperator<Visits> shots) {
     return new Visits[] {shots.apply(new Visits(false)), shots.apply(new Visits(true))};
   }
 

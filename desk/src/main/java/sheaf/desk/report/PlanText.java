@@ -6,6 +6,7 @@ import sheaf.core.layout.UnitSystem;
 import sheaf.core.measure.Inches;
 import sheaf.core.page.MmVector;
 import sheaf.core.result.Verdict;
+import sheaf.core.tune.Axis;
 import sheaf.core.tune.Plan;
 import sheaf.core.tune.Response;
 
@@ -48,7 +49,7 @@ public final class PlanText {
   private static String learnt(Plan.Learnt learnt, UnitSystem units) {
     Response response = learnt.response();
     MmVector way = response.perStep();
-    boolean sideways = learnt.lever().axis() == sheaf.core.tune.Axis.SIDEWAYS;
+    boolean sideways = learnt.lever().axis() == Axis.SIDEWAYS;
     double deviation = sideways ? response.rightDeviation() : response.downDeviation();
     String known = response.directionKnown(learnt.lever().axis()) ? "" : "; not told yet";
     return "This bow: %s, %s %s, moves broadheads %s, give or take %s%s."

@@ -66,7 +66,7 @@ class PlanCommandTest {
         .startsWith("Job " + JOB + "\n  Next: move the rest ")
         .contains("in right, then shoot a new sheet.")
         .contains("By how this bow has answered so far")
-        .contains("This bow: rest, 1/64 in right, moves broadheads 0.3");
+        .contains("This bow: rest, 1/64 in right, moves broadheads 0.29 in right");
     assertThat(run.lines()).allMatch(line -> line.length() <= 80);
   }
 
