@@ -1,11 +1,8 @@
 package sheaf.core.tune;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.stream.Stream;
 import sheaf.core.group.Comparison;
 import sheaf.core.group.Equivalence;
 import sheaf.core.group.SamePoint;
@@ -22,25 +19,19 @@ import sheaf.core.record.Visit;
  */
 public final class Planner {
 
-  /** An axis needs a component of so many standard deviations before something is moved for it. */
-  private static final double TOLD = 2;
-
-  /** A lever that would need more of its largest moves than this is left alone. */
-  private static final int MOST_MOVES = 4;
-
   /** Fewer arrows of each head than this make no sheet. */
   private static final int FEWEST_A_SHEET = 3;
 
-  private final BowSetup setup;
   private final Trials trials;
   private final BowModel bow;
   private final PlanWords words;
+  private final MoveChoice choice;
 
   private Planner(Visit visit, BowSetup setup, ShopPrior prior, Trials trials, Scatter scatter) {
-    this.setup = setup;
     this.trials = trials;
-    this.bow = trials.learnt(BowModel.start(levers(setup, trials), prior, scatter));
+    this.bow = trials.learnt(BowModel.start(MoveChoice.levers(setup, trials), prior, scatter));
     this.words = new PlanWords(visit, setup, trials, bow, prior);
+    this.choice = new MoveChoice(setup, trials, bow);
   }
 
   /**
@@ -94,11 +85,6 @@ public final class Planner {
         .isPresent();
   }
 
-  private static List<Lever> levers(BowSetup setup, Trials trials) {
-    Stream<Lever> usual = Stream.of(Axis.values()).flatMap(axis -> setup.first(axis).stream());
-    return Stream.concat(trials.moved().stream(), usual).distinct().toList();
-  }
-
   private Plan plan() {
     Comparison here = here();
     double tolerance = SamePoint.toleranceAt(last().distance());
@@ -135,91 +121,23 @@ public final class Planner {
   }
 
   private Optional<Plan> move() {
-    List<Axis> axes = new ArrayList<>(List.of(Axis.values()));
-    axes.sort(Comparator.comparingDouble(axis -> -Math.abs(axis.along(bow.offset()))));
-    return axes.stream()
-        .filter(axis -> axis == axes.get(0) || isTold(axis))
-        .flatMap(axis -> move(axis).stream())
-        .findFirst();
-  }
-
-  private boolean isTold(Axis axis) {
-    return Math.abs(axis.along(bow.offset())) > TOLD * bow.offsetDeviation(axis);
+    return choice.axes().stream().flatMap(axis -> move(axis).stream()).findFirst();
   }
 
   private Optional<Plan> move(Axis axis) {
-    Optional<Lever> lever = lever(axis);
-    if (lever.isEmpty()) {
+    Optional<Lever> chosen = choice.lever(axis);
+    if (chosen.isEmpty()) {
       return Optional.empty();
     }
-    boolean known = bow.response(lever.get()).directionKnown(axis);
-    if (!known && scatterHides(lever.get())) {
+    Lever lever = chosen.get();
+    boolean known = bow.response(lever).directionKnown(axis);
+    if (!known && choice.scatterHides(lever)) {
       OptionalInt none = OptionalInt.empty();
-      return Optional.of(plan(Plan.Kind.MORE_ARROWS, none, words.scatterHides(lever.get())));
+      return Optional.of(plan(Plan.Kind.MORE_ARROWS, none, words.scatterHides(lever)));
     }
-    double steps = known ? computed(lever.get()) : starting(lever.get(), axis);
-    return steps == 0
-        ? Optional.empty()
-        : Optional.of(
-            known
-                ? computedMove(new Move(lever.get(), steps))
-                : startingMove(new Move(lever.get(), steps)));
-  }
-
-  /**
-   * The lever for an axis: one whose answer is known, else one that was begun with, else a first.
-   */
-  private Optional<Lever> lever(Axis axis) {
-    List<Lever> candidates =
-        levers(setup, trials).stream()
-            .filter(lever -> lever.axis() == axis && canHelp(lever))
-            .toList();
-    return candidates.stream()
-        .filter(lever -> bow.response(lever).directionKnown(axis))
-        .max(
-            Comparator.comparingDouble(
-                lever -> Math.abs(axis.along(bow.response(lever).perStep()))))
-        .or(() -> candidates.stream().findFirst());
-  }
-
-  /** Whether a few of the largest moves may well do what is needed. */
-  private boolean canHelp(Lever lever) {
-    double most = bow.response(lever).mostAlong(lever.axis()) * lever.step().most();
-    return MOST_MOVES * most >= Math.abs(lever.axis().along(bow.offset()));
-  }
-
-  /** Whether the difference of two sheets scatters more than the largest starting move may do. */
-  private boolean scatterHides(Lever lever) {
-    double noise = Math.sqrt(2 * bow.scatter().variance() / last().weight());
-    return noise > largestStart(lever.step()) * lever.step().usualMm();
-  }
-
-  private static double largestStart(Step step) {
-    return 2 * step.small();
-  }
-
-  /** A lever that this bow was never moved by goes no farther than a first move: bows differ. */
-  private double computed(Lever lever) {
-    Step step = lever.step();
-    double most = trials.moved().contains(lever) ? step.most() : largestStart(step);
-    return rounded(bow.bestSteps(lever), step, most);
-  }
-
-  /**
-   * The first move goes toward the field points, by half of what the usual response would need;
-   * once begun, it follows what was learnt, however little.
-   */
-  private double starting(Lever lever, Axis axis) {
-    Step step = lever.step();
-    boolean begun = trials.moved().contains(lever) || bow.bestSteps(lever) != 0;
-    double wanted = begun ? bow.bestSteps(lever) : -axis.along(bow.offset()) / (2 * step.usualMm());
-    double size = Math.max(Math.abs(rounded(wanted, step, largestStart(step))), step.small());
-    return Math.copySign(size, wanted);
-  }
-
-  private static double rounded(double steps, Step step, double most) {
-    double whole = Math.round(Math.abs(steps) / step.finest()) * step.finest();
-    return Math.copySign(Math.min(whole, most), steps) + 0.0;
+    return known
+        ? choice.computed(lever).map(this::computedMove)
+        : Optional.of(startingMove(choice.starting(lever)));
   }
 
   private Plan computedMove(Move move) {

@@ -69,6 +69,22 @@ class PlannerTest {
       assertThat(plan.move()).hasValue(rest(Axis.UPRIGHT, 3));
     }
 
+    /** Lowering the nocking point takes the arrow up, as raising the rest does. */
+    @Test
+    void onARecurveLowBroadheadsAskForTheNockingPointToGoDown() {
+      BowSetup recurve =
+          new BowSetup(
+              BowType.RECURVE,
+              Optional.of(BowSetup.Hand.RIGHT),
+              Optional.of(BowSetup.LoosedBy.FINGERS),
+              Optional.empty(),
+              UnitSystem.METRIC);
+      Plan plan = Planner.plan(new Visits().pair(3, 44).visit(), recurve, ShopPrior.NONE);
+      Move move = plan.move().orElseThrow();
+      assertThat(move.lever().part()).isEqualTo(Part.NOCKING);
+      assertThat(move.words()).matches("the nocking point \\d\\.\\d mm down");
+    }
+
     @Test
     void headsAtOnePointAskForNothing() {
       Plan plan = plan(new Visits().pair(2, -1));
