@@ -38,14 +38,14 @@ public final class NumbersText {
   public static String of(BowFlight flight, UnitSystem units, int width) {
     boolean marks = flight.rows().stream().anyMatch(row -> row.mark().isPresent());
     StringBuilder text = new StringBuilder("Flight\n");
-    text.append("  Distance  Height over the aim     Drop    Time   Speed  Falling")
+    text.append("  Distance  Height over the aim      Drop    Time   Speed  Falling")
         .append(marks ? "    Mark" : "");
     text.append('\n');
     for (BowFlight.Row row : flight.rows()) {
       text.append(
           String.format(
               Locale.ROOT,
-              "  %8s  %19s  %7s  %5.2f s  %3.0f ft/s  %4.1f deg",
+              "  %8s  %19s  %8s  %5.2f s  %3.0f ft/s  %4.1f deg",
               row.distance(),
               height(row.heightMm(), units),
               length(row.dropMm(), units),
