@@ -3,6 +3,7 @@ package sheaf.samples.tune;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.SplittableRandom;
 import sheaf.core.group.Group;
 import sheaf.core.page.MmPoint;
 import sheaf.core.page.MmVector;
@@ -43,7 +44,8 @@ final class MadeBow {
    *     it drives them apart
    */
   MadeBow(long seed, int sign) {
-    this.random = new Random(seed);
+    // Random's first draws from neighbouring seeds are alike, so the seed is scattered before.
+    this.random = new Random(new SplittableRandom(seed).nextLong());
     this.offset =
         new MmVector(SIDEWAYS_MM * random.nextGaussian(), UPRIGHT_MM * random.nextGaussian());
     this.scatterMm = STEADIEST_MM + (WILDEST_MM - STEADIEST_MM) * random.nextDouble();

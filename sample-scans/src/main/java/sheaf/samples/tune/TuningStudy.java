@@ -41,13 +41,14 @@ public final class TuningStudy {
    * What a way of tuning came to over many bows.
    *
    * @param median sheets until shown; given up counts as {@value MadeJob#MOST_SHEETS}
+   * @param mean sheets, counted alike
    * @param ninety sheets that 90 bows in 100 need at most
    * @param notShown bows that were given up
-   * @param diverged bows whose heads went more than {@value #DIVERGED} times as far apart as at
-   *     first
+   * @param diverged bows whose heads were at any time more than {@value #DIVERGED} times as far
+   *     apart as at first, or as an inch, even when they came back
    * @param wrong bows whose heads were shown within an inch and truly were not
    */
-  record Outcome(double median, int ninety, int notShown, int diverged, int wrong) {}
+  record Outcome(double median, double mean, int ninety, int notShown, int diverged, int wrong) {}
 
   private TuningStudy() {}
 
@@ -56,7 +57,7 @@ public final class TuningStudy {
     int bows = Integer.parseInt(arguments[0]);
     Terminal.out()
         .println(
-            "arrows  bows answer       tuned by                        median  90 %  given up  diverged  wrongly shown");
+            "arrows  bows answer       tuned by                        median  mean  90 %  given up  diverged  wrongly shown");
     for (int arrows : new int[] {3, 5}) {
       for (int sign : new int[] {1, -1}) {
         String answer = sign > 0 ? "by the rule" : "against the rule";
@@ -87,12 +88,13 @@ public final class TuningStudy {
     Terminal.out()
         .printf(
             Locale.ROOT,
-            "%d + %d   %-17s  %-30s  %6.1f  %4d  %8d  %8d  %13d%n",
+            "%d + %d   %-17s  %-30s  %6.1f  %4.1f  %4d  %8d  %8d  %13d%n",
             arrows,
             arrows,
             answer,
             how,
             outcome.median(),
+            outcome.mean(),
             outcome.ninety(),
             outcome.notShown(),
             outcome.diverged(),
@@ -128,6 +130,7 @@ public final class TuningStudy {
     Arrays.sort(sheets);
     double median = (sheets[(bows - 1) / 2] + sheets[bows / 2]) / 2.0;
     int ninety = sheets[(int) Math.ceil(0.9 * bows) - 1];
-    return new Outcome(median, ninety, notShown, diverged, wrong);
+    double mean = Arrays.stream(sheets).average().orElseThrow();
+    return new Outcome(median, mean, ninety, notShown, diverged, wrong);
   }
 }
