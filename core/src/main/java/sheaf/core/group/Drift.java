@@ -22,8 +22,21 @@ import sheaf.core.measure.Unit;
  * @param mmPerMetre drift to the right, in millimetres for each metre of distance
  * @param mmAtZero where the line begins at distance zero, in millimetres to the right
  * @param middle the mean of the distances that the shots were made from
+ * @param robust the same drift by Theil–Sen, which a wild shot hardly moves, with its 95 % limits
  */
-public record Drift(Estimate mmPerMetre, Estimate mmAtZero, Distance middle) {
+public record Drift(Estimate mmPerMetre, Estimate mmAtZero, Distance middle, Limits robust) {
+
+  /**
+   * A drift and what it lies between.
+   *
+   * @param mmPerMetre drift to the right, in millimetres for each metre of distance
+   * @param low the true drift is at least this, with 97.5 % confidence
+   * @param high the true drift is at most this, with 97.5 % confidence
+   */
+  public record Limits(double mmPerMetre, double low, double high) {}
+
+  /** What a drift comes to before it matters, by common practice: {@link SamePoint}'s inch. */
+  private static final double MATTERS_MM = Unit.INCH.convert(1, Unit.MILLIMETRE);
 
   private static final double FLOOR_YARDS = 5;
 
@@ -34,8 +47,30 @@ public record Drift(Estimate mmPerMetre, Estimate mmAtZero, Distance middle) {
 
   /** The drift; empty unless shots were made from two different distances. */
   public static Optional<Drift> of(List<LineShot> shots) {
-    return StraightLine.through(shots.stream().map(Drift::point).toList())
-        .map(line -> new Drift(line.slopeEstimate(), line.interceptEstimate(), middle(shots)));
+    List<StraightLine.Point> points = shots.stream().map(Drift::point).toList();
+    return StraightLine.through(points)
+        .map(
+            line ->
+                new Drift(
+                    line.slopeEstimate(),
+                    line.interceptEstimate(),
+                    middle(shots),
+                    limits(RobustLine.through(points).orElseThrow())));
+  }
+
+  private static Limits limits(RobustLine line) {
+    return new Limits(
+        line.slope(), line.low(RobustLine.NORMAL_95), line.high(RobustLine.NORMAL_95));
+  }
+
+  /**
+   * The distance at which the drift alone comes to one inch, 25.4 mm; empty unless it is shown that
+   * impact drifts.
+   */
+  public Optional<Distance> mattersFrom() {
+    return drifts() == Claim.SHOWN
+        ? Optional.of(new Distance(MATTERS_MM / Math.abs(mmPerMetre.value()), Unit.METRE))
+        : Optional.empty();
   }
 
   private static Distance middle(List<LineShot> shots) {

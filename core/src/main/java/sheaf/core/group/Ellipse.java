@@ -1,6 +1,5 @@
 package sheaf.core.group;
 
-import java.util.function.DoublePredicate;
 import sheaf.core.page.MmVector;
 
 /**
@@ -50,10 +49,8 @@ public record Ellipse(MmVector centre, double semiMajor, double semiMinor, doubl
     MmVector c = firstQuadrant();
     double best =
         lastWhere(
-            t ->
-                semiMinor * c.dy() * Math.cos(t)
-                        - semiMajor * c.dx() * Math.sin(t)
-                        - flattening() * Math.sin(t) * Math.cos(t)
+            (cos, sin) ->
+                semiMinor * c.dy() * cos - semiMajor * c.dx() * sin - flattening() * sin * cos
                     >= 0);
     return Math.hypot(c.dx() + semiMajor * Math.cos(best), c.dy() + semiMinor * Math.sin(best));
   }
@@ -72,10 +69,8 @@ public record Ellipse(MmVector centre, double semiMajor, double semiMinor, doubl
     MmVector c = firstQuadrant();
     double best =
         lastWhere(
-            t ->
-                semiMajor * c.dx() * Math.sin(t)
-                        - semiMinor * c.dy() * Math.cos(t)
-                        - flattening() * Math.sin(t) * Math.cos(t)
+            (cos, sin) ->
+                semiMajor * c.dx() * sin - semiMinor * c.dy() * cos - flattening() * sin * cos
                     <= 0);
     return Math.hypot(c.dx() - semiMajor * Math.cos(best), c.dy() - semiMinor * Math.sin(best));
   }
@@ -97,13 +92,19 @@ public record Ellipse(MmVector centre, double semiMajor, double semiMinor, doubl
     return new MmVector(v.dx() * cos + v.dy() * sin, v.dy() * cos - v.dx() * sin);
   }
 
+  /** A condition on an angle, asked by its cosine and sine. */
+  @FunctionalInterface
+  private interface AngleTest {
+    boolean test(double cos, double sin);
+  }
+
   /** The last angle in [0, pi/2] where a condition holds that holds up to some angle only. */
-  private static double lastWhere(DoublePredicate holds) {
+  private static double lastWhere(AngleTest holds) {
     double low = 0;
     double high = Math.PI / 2;
     for (int i = 0; i < HALVINGS; i++) {
       double middle = (low + high) / 2;
-      if (holds.test(middle)) {
+      if (holds.test(Math.cos(middle), Math.sin(middle))) {
         low = middle;
       } else {
         high = middle;

@@ -80,7 +80,11 @@ public final class Hotelling {
         group.size() - 1);
   }
 
-  private static Optional<Hotelling> of(
+  /**
+   * The same from a difference of means, the sums of squares and products about the centres, and
+   * what their covariance must be multiplied with to be that of the difference.
+   */
+  static Optional<Hotelling> of(
       MmVector difference, Covariance scatter, double perMean, int scatterFreedom) {
     if (scatterFreedom < DIMENSIONS || scatter.isSingular()) {
       return Optional.empty();

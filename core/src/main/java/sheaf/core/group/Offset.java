@@ -21,12 +21,10 @@ public record Offset(MmVector shift, Optional<Ellipse> region) {
   }
 
   /**
-   * The compared group's centre minus the reference group's, as {@link Hotelling#twoSample} sees
-   * it: broadheads compared with field points give the way the broadheads went.
+   * The compared group's centre minus the reference group's, as {@link Comparison#offset} sees it:
+   * broadheads compared with field points give the way the broadheads went.
    */
   public static Offset between(Group reference, Group compared) {
-    return new Offset(
-        compared.centre().minus(reference.centre()),
-        Hotelling.twoSample(reference, compared).map(Hotelling::region));
+    return Comparison.of(reference, compared).offset();
   }
 }

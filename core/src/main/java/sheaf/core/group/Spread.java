@@ -1,6 +1,7 @@
 package sheaf.core.group;
 
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * How widely shots scatter about their own centre, as the standard deviation in every direction of
@@ -21,6 +22,12 @@ public record Spread(double sigma, double low, double high) {
   private static final double TAIL = (1 - Hotelling.CONFIDENCE) / 2;
   private static final int HALVINGS = 200;
 
+  /** Limits are kept for groups of up to so many shots more than one: an archive asks for few. */
+  private static final int KEPT = 32;
+
+  private static final double[] UPPER = limits(1 - TAIL);
+  private static final double[] LOWER = limits(TAIL);
+
   /** The spread of a group; empty for one shot. */
   public static Optional<Spread> of(Group group) {
     if (group.size() < 2) {
@@ -32,8 +39,16 @@ public record Spread(double sigma, double low, double high) {
     return Optional.of(
         new Spread(
             Math.sqrt(squares / (2 * pairs)) / c4(group.size()),
-            Math.sqrt(squares / chiSquare(1 - TAIL, pairs)),
-            Math.sqrt(squares / chiSquare(TAIL, pairs))));
+            Math.sqrt(squares / limit(UPPER, 1 - TAIL, pairs)),
+            Math.sqrt(squares / limit(LOWER, TAIL, pairs))));
+  }
+
+  private static double[] limits(double probability) {
+    return IntStream.rangeClosed(1, KEPT).mapToDouble(k -> chiSquare(probability, k)).toArray();
+  }
+
+  private static double limit(double[] kept, double probability, int pairs) {
+    return pairs <= KEPT ? kept[pairs - 1] : chiSquare(probability, pairs);
   }
 
   /**

@@ -2,7 +2,9 @@ package sheaf.core.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import sheaf.core.page.Paper;
 
 /** Every layout ever released. */
@@ -10,6 +12,9 @@ public final class Layouts {
 
   /** The version that is printed now; every variant is in its first. */
   private static final int CURRENT = 1;
+
+  /** Drawn once and then kept: results of an archive ask for the same few again and again. */
+  private static final Map<LayoutId, Layout> DRAWN = new ConcurrentHashMap<>();
 
   private Layouts() {}
 
@@ -40,6 +45,10 @@ public final class Layouts {
   }
 
   private static Layout draw(LayoutId id) {
+    return DRAWN.computeIfAbsent(id, Layouts::drawn);
+  }
+
+  private static Layout drawn(LayoutId id) {
     return switch (id.variant()) {
       case TWO_DOTS, SHARED_DOT -> PairLayout.of(id);
       case FRONT,

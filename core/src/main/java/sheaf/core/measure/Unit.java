@@ -1,10 +1,12 @@
 package sheaf.core.measure;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.math.MathContext;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * The units that sheets are filled in with and results are told in.
@@ -56,10 +58,17 @@ public enum Unit {
   private final Dimension dimension;
   private final BigDecimal siFactor;
 
+  /**
+   * By how many powers of ten it is smaller than its SI unit; empty where it is by another factor.
+   */
+  private final OptionalInt tenths;
+
   Unit(String symbol, Dimension dimension, BigDecimal siFactor) {
     this.symbol = symbol;
     this.dimension = dimension;
     this.siFactor = siFactor;
+    boolean decimal = siFactor.unscaledValue().equals(BigInteger.ONE);
+    this.tenths = decimal ? OptionalInt.of(siFactor.scale()) : OptionalInt.empty();
   }
 
   private static BigDecimal exact(String decimal) {
@@ -106,10 +115,10 @@ public enum Unit {
     if (this == to) {
       return value;
     }
-    return BigDecimal.valueOf(value)
-        .multiply(siFactor)
-        .divide(to.siFactor, MathContext.DECIMAL128)
-        .doubleValue();
+    BigDecimal inSi = BigDecimal.valueOf(value).multiply(siFactor);
+    return to.tenths.isPresent()
+        ? inSi.scaleByPowerOfTen(to.tenths.getAsInt()).doubleValue()
+        : inSi.divide(to.siFactor, MathContext.DECIMAL128).doubleValue();
   }
 
   private String described() {

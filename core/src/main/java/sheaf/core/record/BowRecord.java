@@ -2,6 +2,9 @@ package sheaf.core.record;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import sheaf.core.measure.Unit;
 
 /**
  * All that is known of a bow.
@@ -39,6 +42,33 @@ public record BowRecord(Bow bow, List<Visit> visits) {
   /** The visit that the bow was last left by. */
   public Visit last() {
     return visits.get(visits.size() - 1);
+  }
+
+  /**
+   * What was surely measured of the bow or its arrow: as it was last left, else as it was found.
+   *
+   * @param key of a measure without its column, or of a trait: {@code peak_weight}
+   * @param unit that the number is wanted in
+   */
+  public OptionalDouble measured(String key, Unit unit) {
+    return last().measures().stream()
+        .filter(measure -> measure.key().equals(key))
+        .flatMap(measure -> Stream.of(measure.left(), measure.found()))
+        .flatMap(Optional::stream)
+        .filter(Taken::isSure)
+        .findFirst()
+        .or(() -> trait(key))
+        .map(taken -> taken.in(unit))
+        .orElse(OptionalDouble.empty());
+  }
+
+  /** What was surely said of a trait. */
+  public Optional<Taken> trait(String key) {
+    return bow.traits().stream()
+        .filter(trait -> trait.key().equals(key))
+        .map(Trait::answer)
+        .filter(Taken::isSure)
+        .findFirst();
   }
 
   /** A name without stray blanks and control characters; blank counts as empty. */

@@ -46,4 +46,18 @@ public record Taken(String text, OptionalDouble value, Optional<Unit> unit, How 
         ? Optional.empty()
         : Optional.of(text + unit.map(u -> " " + u.symbol()).orElse(""));
   }
+
+  /** Whether nobody needs to look at it before it is counted with. */
+  public boolean isSure() {
+    return how != How.DOUBTFUL && how != How.WRITTEN;
+  }
+
+  /** The number in a unit; empty when it is none, or measures something else. */
+  public OptionalDouble in(Unit other) {
+    boolean fits =
+        value.isPresent() && unit.filter(u -> u.dimension() == other.dimension()).isPresent();
+    return fits
+        ? OptionalDouble.of(unit.get().convert(value.getAsDouble(), other))
+        : OptionalDouble.empty();
+  }
 }

@@ -13,13 +13,37 @@ import sheaf.core.page.MmVector;
 public record Tear(int sheet, int zone, MmVector pointToTail) {
 
   /** Below this many millimetres no tear can be told from the point's own hole. */
-  private static final double NOTHING = 1;
+  public static final double NOTHING_MM = 1;
+
+  /**
+   * Up to this many millimetres, a quarter of an inch, many shops leave a tear as it is (common
+   * practice, no published source).
+   */
+  private static final double SMALL_MM = 6.35;
+
+  /** How long a tear is, as a shop judges it. */
+  public enum Size {
+    /** Too short to tell a way. */
+    BULLET_HOLE,
+    /** A quarter of an inch or less. */
+    SMALL,
+    /** Longer. */
+    LARGE
+  }
+
+  /** Its size class. */
+  public Size size() {
+    if (isBulletHole()) {
+      return Size.BULLET_HOLE;
+    }
+    return pointToTail.length() <= SMALL_MM ? Size.SMALL : Size.LARGE;
+  }
 
   private static final int HOURS = 12;
 
   /** Whether the tear is too short to tell a way. */
   public boolean isBulletHole() {
-    return pointToTail.length() < NOTHING;
+    return pointToTail.length() < NOTHING_MM;
   }
 
   /** Where the tail went on a clock's face, 1 to 12, as the archer sees it; 12 is high. */

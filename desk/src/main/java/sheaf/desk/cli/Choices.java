@@ -10,6 +10,7 @@ import sheaf.core.layout.BowType;
 import sheaf.core.layout.UnitSystem;
 import sheaf.core.layout.Variant;
 import sheaf.core.page.Paper;
+import sheaf.core.tune.BowSetup;
 import sheaf.forms.CardForm;
 import sheaf.forms.Sides;
 
@@ -78,6 +79,13 @@ abstract class Choices<T> implements ITypeConverter<T>, Iterable<String> {
   static final class OfCardForm extends Choices<CardForm> {
     OfCardForm() {
       super(List.of(CardForm.values()), CardForm::label);
+    }
+  }
+
+  /** How a compound's cams are held. */
+  static final class OfCables extends Choices<BowSetup.Cables> {
+    OfCables() {
+      super(List.of(BowSetup.Cables.values()), BowSetup.Cables::label);
     }
   }
 

@@ -41,7 +41,12 @@ public record Console(PrintStream out, PrintStream err, boolean watched, int col
 
   /** Writes a line for programs, which is in UTF-8 whatever a person's terminal speaks. */
   void json(String line) {
-    byte[] bytes = (line + "\n").getBytes(StandardCharsets.UTF_8);
+    utf8(line + "\n");
+  }
+
+  /** Writes a text for programs, whose lines have their ends already. */
+  void utf8(String text) {
+    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
     out.write(bytes, 0, bytes.length);
     out.flush();
   }

@@ -26,6 +26,7 @@ import sheaf.desk.profile.ShopProfile;
       "  sheaf print pack -o pack.pdf          print papers for a bow, at 100 %%",
       "  sheaf read scans.pdf                  read them back, filled in and shot",
       "  sheaf show 7G4KQ-2M8XE-0              see what a job came to",
+      "  sheaf plan 7G4KQ-2M8XE-0              see what to move next, and why",
       "  sheaf card 7G4KQ-2M8XE-0 -o card.pdf  print the finished card",
       "",
       "New here? 'sheaf demo' shows all of that with sample scans.",
@@ -73,6 +74,7 @@ public final class Sheaf implements Runnable {
             .addSubcommand("print", new PrintCommand(desk, sheaf))
             .addSubcommand("read", new ReadCommand(desk, sheaf))
             .addSubcommand("show", new ShowCommand(desk, sheaf))
+            .addSubcommand("plan", new PlanCommand(desk, sheaf))
             .addSubcommand("card", new CardCommand(desk, sheaf))
             .addSubcommand("import", new ImportCommand(desk, sheaf))
             .addSubcommand(
@@ -109,7 +111,7 @@ public final class Sheaf implements Runnable {
   public void run() {
     throw new ParameterException(
         spec.commandLine(),
-        "What shall it do? The commands are print, read, show, card, import, profile and demo.");
+        "What shall it do? The commands are print, read, show, plan, card, import, profile and demo.");
   }
 
   /** The folder that was named, or else this user's. */

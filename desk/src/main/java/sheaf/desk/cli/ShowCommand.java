@@ -1,17 +1,27 @@
 package sheaf.desk.cli;
 
 import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import sheaf.core.energy.BowNumbers;
+import sheaf.core.flight.BowFlight;
 import sheaf.core.job.JobId;
+import sheaf.core.record.Drifted;
 import sheaf.core.result.JobSummary;
 import sheaf.desk.json.JobJson;
 import sheaf.desk.outcome.ExitStatus;
 import sheaf.desk.report.BenchCardText;
+import sheaf.desk.report.JobCsv;
 import sheaf.desk.report.JobReport;
+import sheaf.desk.report.NumbersText;
 import sheaf.desk.report.PageTable;
+import sheaf.desk.report.PictureText;
 import sheaf.desk.report.RecordText;
 import sheaf.desk.store.ImportedRecord;
 
@@ -25,7 +35,11 @@ import sheaf.desk.store.ImportedRecord;
       "  sheaf show 7G4KQ-2M8XE-0",
       "      its sheets, the bench card, and what the sheets shot at came to",
       "  sheaf show 7g4kq2m8xe0 --json",
-      "      the same for programs, as one JSON object"
+      "      the same for programs, as one JSON object; --csv for a spreadsheet",
+      "  sheaf show 7G4KQ-2M8XE-0 --since 2TR1Z-Q9KHC-A",
+      "      what moved since the bow was last here, in the order to restore it",
+      "  sheaf show 7G4KQ-2M8XE-0 --pulls 0,14,29,43,55,60,60,58,49,33,15",
+      "      with the energy that the bow stores, from a pull every inch"
     })
 final class ShowCommand implements Callable<Integer> {
 
@@ -38,8 +52,25 @@ final class ShowCommand implements Callable<Integer> {
       description = "The id printed on its papers.")
   private JobId job;
 
-  @Option(names = "--json", description = "One JSON object for programs.")
-  private boolean json;
+  @ArgGroup private Form form = new Form();
+
+  @Option(
+      names = "--since",
+      paramLabel = "JOB",
+      converter = JobWord.class,
+      description = "Tell what moved since this earlier job of the same bow.")
+  private JobId since;
+
+  @Mixin private ComputeOptions compute;
+
+  /** For whom it is. */
+  static final class Form {
+    @Option(names = "--json", description = "One JSON object for programs.")
+    private boolean json;
+
+    @Option(names = "--csv", description = "A table for spreadsheets, a line for each value.")
+    private boolean csv;
+  }
 
   ShowCommand(Desk desk, Sheaf sheaf) {
     this.desk = desk;
@@ -50,23 +81,65 @@ final class ShowCommand implements Callable<Integer> {
   public Integer call() {
     Console console = desk.console();
     StoredJob stored = StoredJob.find(job, sheaf.home(), desk.clock());
-    if (json) {
-      console.json(JobJson.line(stored.summary(), stored.record()));
-    } else if (stored.importCounts()) {
-      sayImported(stored.imported().orElseThrow(), console.columns());
+    BowNumbers numbers = compute.numbers(stored.record());
+    if (form.csv) {
+      console.utf8(JobCsv.of(stored.record(), numbers));
+    } else if (form.json) {
+      console.json(
+          JobJson.line(
+              stored.summary(), stored.record(), numbers, flight(stored), drifted(stored)));
     } else {
-      sayPapers(stored.summary(), console.columns());
+      say(stored, numbers, console.columns());
     }
     console.flush();
     return ExitStatus.OK.number();
   }
 
-  private void sayPapers(JobSummary summary, int width) {
+  private void say(StoredJob stored, BowNumbers numbers, int width) {
+    if (stored.importCounts()) {
+      sayImported(stored.imported().orElseThrow(), width);
+      sayNumbers(stored, numbers, width);
+    } else {
+      sayPapers(stored, numbers, width);
+    }
+  }
+
+  private void sayPapers(StoredJob stored, BowNumbers numbers, int width) {
+    JobSummary summary = stored.summary();
     String benchCard = BenchCardText.of(summary);
     Console console = desk.console();
     console.out().println(PageTable.of(summary.sheets(), width));
     console.out().print(benchCard.isEmpty() ? "" : benchCard + "\n");
+    sayNumbers(stored, numbers, width);
+    String pictures = PictureText.of(summary, width);
+    console.out().print(pictures.isEmpty() ? "" : pictures + "\n");
     console.out().print(JobReport.of(summary, sheaf.homeWords(), width));
+  }
+
+  private void sayNumbers(StoredJob stored, BowNumbers numbers, int width) {
+    Console console = desk.console();
+    String text = NumbersText.of(numbers, width);
+    console.out().print(text.isEmpty() ? "" : text + "\n");
+    flight(stored)
+        .map(flight -> NumbersText.of(flight, sheaf.profile().units(), width))
+        .ifPresent(console.out()::println);
+    drifted(stored)
+        .map(drifted -> NumbersText.of(drifted, since.spoken(), width))
+        .ifPresent(console.out()::println);
+  }
+
+  private Optional<BowFlight> flight(StoredJob stored) {
+    return compute.flight(stored.record(), sheaf.profile());
+  }
+
+  private Optional<List<Drifted>> drifted(StoredJob stored) {
+    return Optional.ofNullable(since)
+        .map(
+            earlier ->
+                Drifted.between(
+                    StoredJob.find(earlier, sheaf.home(), desk.clock()).record().last(),
+                    stored.record().last(),
+                    ComputeOptions.tolerances(sheaf.profile())));
   }
 
   private void sayImported(ImportedRecord imported, int width) {

@@ -2,8 +2,11 @@ package sheaf.desk.json;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import sheaf.core.energy.BowNumbers;
+import sheaf.core.flight.BowFlight;
 import sheaf.core.group.Ellipse;
 import sheaf.core.group.Equivalence;
 import sheaf.core.group.Group;
@@ -14,6 +17,7 @@ import sheaf.core.page.MmPoint;
 import sheaf.core.page.MmVector;
 import sheaf.core.reading.PageReading;
 import sheaf.core.record.BowRecord;
+import sheaf.core.record.Drifted;
 import sheaf.core.record.Visit;
 import sheaf.core.result.JobSummary;
 import sheaf.core.result.PairResult;
@@ -41,6 +45,7 @@ import sheaf.core.result.Verdict;
  * sheets     list of pages as in {@link PageJson}: the reading of each sheet that counts
  * record     the record as in {@link RecordJson}: what a finished card tells; it comes from the
  *            sheets, or from a card that was imported after they were read
+ * numbers, cautions, flight, drifted: see {@link NumbersJson}
  * </pre>
  *
  * <p>Lengths are true millimetres on paper, x to the right, y down.
@@ -54,8 +59,16 @@ public final class JobJson {
    *
    * @param job its papers
    * @param record what counts
+   * @param numbers what its measures come to
+   * @param flight of its arrow
+   * @param drifted what moved since another visit, where one was named
    */
-  public static String line(JobSummary job, BowRecord record) {
+  public static String line(
+      JobSummary job,
+      BowRecord record,
+      BowNumbers numbers,
+      Optional<BowFlight> flight,
+      Optional<List<Drifted>> drifted) {
     Visit visit = record.last();
     ObjectNode tree = Tree.object();
     tree.put("job", job.job().spoken());
@@ -72,6 +85,7 @@ public final class JobJson {
       sheets.add(PageJson.tree(sheet));
     }
     tree.set("record", RecordJson.tree(record));
+    NumbersJson.put(tree, numbers, flight, drifted);
     return Tree.line(tree);
   }
 
@@ -124,7 +138,7 @@ public final class JobJson {
     return tree;
   }
 
-  private static ObjectNode tree(Ellipse region) {
+  static ObjectNode tree(Ellipse region) {
     return Tree.object()
         .put("semiMajor", Round.hundredth(region.semiMajor()))
         .put("semiMinor", Round.hundredth(region.semiMinor()))

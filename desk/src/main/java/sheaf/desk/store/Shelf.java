@@ -106,6 +106,19 @@ record Shelf(Connection connection, Instant now, String reader) {
         RecordJson.line(record));
   }
 
+  /** The jobs that were opened last, the latest first. */
+  static List<JobId> jobs(Connection connection, int most) throws SQLException {
+    List<JobId> jobs = new ArrayList<>();
+    String sql = "SELECT id FROM jobs ORDER BY opened_at DESC, id LIMIT ?";
+    try (PreparedStatement statement = prepare(connection, sql, most)) {
+      ResultSet row = statement.executeQuery();
+      while (row.next()) {
+        JobId.parse(row.getString(1)).ifPresent(jobs::add);
+      }
+    }
+    return jobs;
+  }
+
   /** The record of a job that came last with a card. */
   static Optional<ImportedRecord> imported(Connection connection, JobId job) throws SQLException {
     String sql =

@@ -137,6 +137,11 @@ public final class Store implements AutoCloseable {
     return query(() -> Shelf.opened(connection, job));
   }
 
+  /** The jobs that were opened last, the latest first; at most so many. */
+  public List<JobId> jobs(int most) {
+    return query(() -> Shelf.jobs(connection, most));
+  }
+
   /** The secret that opens a job's record; empty when nothing of the job was taken in yet. */
   public Optional<RecordKey> recordKey(JobId job) {
     return query(() -> Shelf.recordKey(connection, job));

@@ -13,7 +13,7 @@ class HelpTest {
   @TempDir Path folder;
 
   @ParameterizedTest
-  @ValueSource(strings = {"print", "read", "show", "card", "profile", "demo", "completion"})
+  @ValueSource(strings = {"print", "read", "show", "plan", "card", "profile", "demo", "completion"})
   void everyCommandTeachesByExample(String command) {
     CommandRun run = CommandRun.of(folder, command, "--help");
     assertThat(run.status()).isZero();
@@ -36,7 +36,7 @@ class HelpTest {
     CommandRun run = CommandRun.of(folder);
     assertThat(run.status()).isEqualTo(2);
     assertThat(run.err())
-        .contains("print, read, show, card, import, profile")
+        .contains("print, read, show, plan, card, import, profile")
         .contains("Try: sheaf --help");
   }
 

@@ -73,7 +73,8 @@ class ReadmeTest {
             .map((MatchResult row) -> row.group(1))
             .toList();
     assertThat(commands)
-        .containsExactly("print", "read", "show", "card", "import", "profile", "demo", "completion")
+        .containsExactly(
+            "print", "read", "show", "plan", "card", "import", "profile", "demo", "completion")
         .allSatisfy(
             command ->
                 assertThat(CommandRun.of(folder, command, "--help").status()).as(command).isZero());

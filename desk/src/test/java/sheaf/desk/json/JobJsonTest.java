@@ -8,7 +8,9 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import sheaf.core.energy.BowNumbers;
 import sheaf.core.reading.PageReading;
+import sheaf.core.record.BowRecord;
 import sheaf.core.record.RecordOfSheets;
 import sheaf.core.result.JobSummary;
 import sheaf.desk.Pages;
@@ -76,6 +78,12 @@ class JobJsonTest {
 
   private static JsonNode json(PageReading... pages) throws Exception {
     JobSummary job = JobSummary.of(Pages.JOB, List.of(pages));
-    return new ObjectMapper().readTree(JobJson.line(job, RecordOfSheets.of(job, Optional.empty())));
+    return new ObjectMapper().readTree(line(job));
+  }
+
+  private static String line(JobSummary job) {
+    BowRecord record = RecordOfSheets.of(job, Optional.empty());
+    BowNumbers numbers = BowNumbers.of(record, Optional.empty());
+    return JobJson.line(job, record, numbers, Optional.empty(), Optional.empty());
   }
 }

@@ -1,0 +1,236 @@
+package sheaf.core.tune;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import sheaf.core.layout.BowType;
+import sheaf.core.layout.UnitSystem;
+import sheaf.core.measure.Inches;
+import sheaf.core.record.Tear;
+import sheaf.core.record.Visit;
+import sheaf.core.result.Verdict;
+
+/** The sentences of a plan, in our own plain trade words. */
+record PlanWords(Visit visit, BowSetup setup, Trials trials, BowModel bow, ShopPrior prior) {
+
+  /** A change of the offset's length counts as told beyond so many standard deviations. */
+  private static final double TOLD = 2;
+
+  /** At more than this the words "see to the groups" stand instead of a number of arrows. */
+  private static final String TOO_MANY =
+      "More than 30 more arrows of each head would be needed: see to smaller groups first (form,"
+          + " arrows of one mass and stiffness), or shoot from nearer.";
+
+  /**
+   * The heads hit the same point.
+   *
+   * @param sheets that show it together
+   * @param alone whether the last of them shows it by itself, as a card judges it
+   * @param more arrows of each head that would let it do so
+   */
+  List<String> samePoint(List<Integer> sheets, boolean alone, OptionalInt more) {
+    List<String> remarks = new ArrayList<>(unnoted());
+    remarks.add(
+        (sheets.size() == 1
+                ? "Sheet " + sheets.get(0) + " shows"
+                : "Sheets " + joined(sheets) + " together show")
+            + " that broadheads and field points hit the same point: leave the bow as it is and"
+            + " measure it as left.");
+    if (!alone) {
+      remarks.add(
+          "That counts the scatter of all of this job's pair sheets, taken to be alike in all"
+              + " directions. A card judges the last sheet by itself and assumes no such thing: "
+              + (more.isPresent()
+                  ? "about %d more of each head would show it there too."
+                      .formatted(Math.max(more.getAsInt(), 1))
+                  : "it will not show it with these groups."));
+    }
+    tear(Optional.empty()).ifPresent(remarks::add);
+    return remarks;
+  }
+
+  /** Where something must have changed that nobody noted. */
+  private List<String> unnoted() {
+    return trials.unnoted().stream()
+        .map(
+            trial ->
+                "Sheet %d differs from the pair sheet before it by more than scatter, though nothing is noted as changed: was something moved, or did something slip?"
+                    .formatted(trial.sheet()))
+        .toList();
+  }
+
+  List<String> moreArrows(OptionalInt more) {
+    List<String> remarks = new ArrayList<>(lastChange());
+    remarks.add(
+        "Move nothing: the shots scatter too much to say which way, or whether, the broadheads are"
+            + " off.");
+    remarks.add(
+        more.isPresent()
+            ? "Shoot %d or more of each head at this same setting, on a new sheet; both sheets then count together."
+                .formatted(Math.max(more.getAsInt(), 1))
+            : TOO_MANY);
+    return remarks;
+  }
+
+  List<String> scatterHides(Lever lever) {
+    return List.of(
+        "No move is advised: two sheets of these groups differ by more than the largest sensible first move of %s would do."
+            .formatted(lever.part().spoken()),
+        "Shoot more arrows of each head on a sheet, or from nearer.");
+  }
+
+  List<String> noLever() {
+    List<String> remarks = new ArrayList<>(lastChange());
+    if (setup.bow() == BowType.CROSSBOW) {
+      remarks.add(
+          "A crossbow has neither rest nor nocking point to move: see to bolts, nocks and heads"
+              + " that spin true, and to the maker's tuning instructions.");
+      return remarks;
+    }
+    remarks.add(
+        "What was moved so far does not answer enough to bring the heads together. First see that"
+            + " the broadheads spin true.");
+    for (Axis axis : Axis.values()) {
+      remarks.add(
+          (axis == Axis.SIDEWAYS ? "Sideways" : "Up and down")
+              + " there remain: "
+              + String.join("; ", setup.others(axis))
+              + ".");
+    }
+    remarks.add(cautionOfPress());
+    return remarks;
+  }
+
+  List<String> starting(Move move) {
+    List<String> remarks = new ArrayList<>(lastChange());
+    boolean begun = trials.moved().contains(move.lever());
+    remarks.add(
+        begun
+            ? "How this bow answers to %s is not told yet. Move %s, nothing else, and shoot a new pair sheet."
+                .formatted(move.lever().part().spoken(), move.words())
+            : "Common practice, no published standard: move %s, nothing else, and shoot a new pair sheet."
+                .formatted(move.words()));
+    if (!begun) {
+      remarks.add(
+          "Sources disagree which way: most move the rest toward the field points, some away from"
+              + " them, some only say to try; others move just the sight when broadheads group"
+              + " well. The next sheet tells how this bow answers, and the move after it is"
+              + " computed from that.");
+    }
+    tear(Optional.of(move)).ifPresent(remarks::add);
+    setup
+        .centreLine()
+        .filter(line -> !begun && move.lever().axis() == Axis.SIDEWAYS)
+        .map(line -> "Common practice starts from " + line + ".")
+        .ifPresent(remarks::add);
+    remarks.addAll(cautions(move));
+    return remarks;
+  }
+
+  List<String> computed(Move move, BowModel after) {
+    List<String> remarks = new ArrayList<>(lastChange());
+    boolean own = trials.moved().contains(move.lever());
+    remarks.add(
+        (own
+                ? "By how this bow has answered so far"
+                : "By how %d earlier %s of this kind answered"
+                    .formatted(prior.bows(), prior.bows() == 1 ? "bow" : "bows"))
+            + ": move "
+            + move.words()
+            + ", nothing else, and shoot a new pair sheet.");
+    remarks.add(
+        "Broadheads should then hit %s at 20 yd, give or take %s."
+            .formatted(
+                Verdict.direction(after.offset(), setup.units()),
+                length(after.region().semiMajor())));
+    tear(Optional.of(move)).ifPresent(remarks::add);
+    remarks.addAll(cautions(move));
+    return remarks;
+  }
+
+  /** What the last change did, where only one thing was changed. */
+  private List<String> lastChange() {
+    List<String> remarks = new ArrayList<>(unnoted());
+    lastMove().ifPresent(remarks::add);
+    return remarks;
+  }
+
+  private Optional<String> lastMove() {
+    Optional<Move> move = trials.lastMove();
+    if (move.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Trial> all = trials.trials();
+    Trial before = all.get(all.size() - 2);
+    Trial after = all.get(all.size() - 1);
+    double was = before.offset().length();
+    double is = after.offset().length();
+    double deviation =
+        Math.sqrt(bow.scatter().variance() * (1 / before.weight() + 1 / after.weight()));
+    String change = "The last change, " + move.get().words() + ", ";
+    if (Math.abs(is - was) <= TOLD * deviation) {
+      return Optional.of(
+          change + "did no more to the distance between the heads than scatter may have done.");
+    }
+    String found = "from %s to %s apart at 20 yd.".formatted(length(was), length(is));
+    return Optional.of(change + (is > was ? "made it worse: " : "helped: ") + found);
+  }
+
+  /** What the last tear says beside the broadheads, so that neither contradicts in silence. */
+  private Optional<String> tear(Optional<Move> plan) {
+    Optional<Tear> last = TearPlan.last(visit);
+    if (last.isEmpty()) {
+      return Optional.empty();
+    }
+    String name = "The last tear (sheet %d)".formatted(last.get().sheet());
+    if (last.get().size() == Tear.Size.BULLET_HOLE) {
+      return Optional.of(name + " is a bullet hole and asks for no move.");
+    }
+    Axis axis = plan.map(move -> move.lever().axis()).orElse(TearPlan.axis(last.get()));
+    Optional<Move> asked =
+        Math.abs(axis.along(last.get().pointToTail())) < Tear.NOTHING_MM
+            ? Optional.empty()
+            : TearPlan.move(last.get(), axis, setup);
+    return asked.map(move -> name + tear(move, plan));
+  }
+
+  private String tear(Move asked, Optional<Move> plan) {
+    String rule = ", by the rule that agrees with broadheads, asks to move " + asked.words();
+    if (plan.isEmpty()) {
+      return rule + ", but the broadheads need nothing: that the heads agree counts for more.";
+    }
+    if (!plan.get().lever().equals(asked.lever())) {
+      return rule + ": another lever than the one planned here; do one at a time.";
+    }
+    boolean same = Math.signum(plan.get().steps()) == Math.signum(asked.steps());
+    return same
+        ? rule + ": the same way."
+        : rule
+            + ", against the move planned here. They disagree: look at vane clearance, grip and"
+            + " arrow stiffness first. The broadheads are followed because their answer is"
+            + " measured.";
+  }
+
+  private List<String> cautions(Move move) {
+    Part part = move.lever().part();
+    return part == Part.YOKE || part == Part.CAMS ? List.of(cautionOfPress()) : List.of();
+  }
+
+  private static String cautionOfPress() {
+    return "Yokes, cables and cams need a press: the maker's instructions, never with a damaged bow,"
+        + " never dry fire.";
+  }
+
+  private String length(double mm) {
+    return setup.units() == UnitSystem.INCHES
+        ? Inches.decimal(mm)
+        : String.format(Locale.ROOT, "%.0f mm", mm);
+  }
+
+  private static String joined(List<Integer> numbers) {
+    return numbers.stream().map(String::valueOf).collect(Collectors.joining(" and "));
+  }
+}
