@@ -110,14 +110,16 @@ record DigitFigures(List<Read> boxes) {
 
   /** Of what is no digit: how much was taken for one all the same. */
   String taken() {
-    long digits = boxes.stream().filter(box -> box.surerThan(DigitOdds.LEAST)).count();
-    long asked = boxes.stream().filter(box -> box.odds != null).count() - digits;
+    long sure = boxes.stream().filter(box -> box.surerThan(NumberJudge.USUALLY_SURE)).count();
+    long guessed = boxes.stream().filter(box -> box.surerThan(DigitOdds.LEAST)).count() - sure;
+    long asked = boxes.stream().filter(box -> box.odds != null).count() - sure - guessed;
     return String.format(
         Locale.ROOT,
-        "%d of %d taken for a digit (%.3f %%), %d asked about",
-        digits,
+        "%d of %d taken for a sure digit (%.3f %%); asked about: %d with a guess, %d without",
+        sure,
         boxes.size(),
-        100.0 * digits / boxes.size(),
+        100.0 * sure / boxes.size(),
+        guessed,
         asked);
   }
 

@@ -32,14 +32,7 @@ final class Lessons {
 
     /** The same, moved by so many pixels. */
     Lesson moved(int right, int down) {
-      int side = DigitPicture.SIDE;
-      float[] moved = new float[side * side];
-      for (int y = Math.max(0, -down); y < Math.min(side, side - down); y++) {
-        for (int x = Math.max(0, -right); x < Math.min(side, side - right); x++) {
-          moved[(y + down) * side + x + right] = picture.dark()[y * side + x];
-        }
-      }
-      return new Lesson(new DigitPicture(moved), label);
+      return new Lesson(picture.moved(right, down), label);
     }
   }
 

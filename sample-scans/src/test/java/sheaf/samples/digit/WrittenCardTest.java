@@ -62,8 +62,7 @@ class WrittenCardTest {
             .map(key -> page.field(key).orElseThrow().state())
             .toList();
     assertThat(states).doesNotContain(State.BLANK);
-    assertThat(states.stream().filter(State.READ::equals).count())
-        .isGreaterThan(states.size() / 2);
+    assertThat(states.stream().filter(State.READ::equals).count()).isGreaterThan(states.size() / 2);
   }
 
   @Test

@@ -39,6 +39,17 @@ public record DigitPicture(float[] dark) {
     return writing.ink() < BLANK ? Optional.empty() : Optional.of(centred(writing));
   }
 
+  /** The same, moved by so many pixels. */
+  public DigitPicture moved(int right, int down) {
+    float[] moved = new float[SIDE * SIDE];
+    for (int y = Math.max(0, -down); y < Math.min(SIDE, SIDE - down); y++) {
+      for (int x = Math.max(0, -right); x < Math.min(SIDE, SIDE - right); x++) {
+        moved[(y + down) * SIDE + x + right] = dark[y * SIDE + x];
+      }
+    }
+    return new DigitPicture(moved);
+  }
+
   private static DigitPicture centred(BoxWriting writing) {
     float full = full(writing.dark());
     Extent extent = Extent.of(writing, full / 3);
