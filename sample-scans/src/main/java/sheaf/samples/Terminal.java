@@ -6,12 +6,12 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 
 /** Where the measuring programs print. */
-final class Terminal {
+public final class Terminal {
 
   private Terminal() {}
 
   /** Standard output, in UTF-8 whatever the machine's own encoding. */
-  static PrintStream out() {
+  public static PrintStream out() {
     return new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
   }
 }

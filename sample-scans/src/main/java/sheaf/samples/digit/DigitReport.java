@@ -3,6 +3,7 @@ package sheaf.samples.digit;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import sheaf.samples.Terminal;
 import sheaf.scanner.digit.DigitReader;
 import sheaf.scanner.opencv.NativeLibraries;
 
@@ -38,14 +39,14 @@ public final class DigitReport {
   static void print(
       List<SeenBoxes> digits, List<SeenBoxes> rubbish, List<SeenBoxes> blank, DigitReader reader) {
     DigitFigures written = DigitFigures.of(digits, reader);
-    System.out.println("Digits, each in a box, at the reader's own threshold:");
-    System.out.println("  " + written.said());
-    System.out.println("Rejected and wrong for other thresholds (% of all, % of those read):");
-    System.out.print(written.curve());
-    System.out.println("What was claimed and how often it was right:");
-    System.out.print(written.reliability());
-    System.out.println("Fields of four digits: " + DigitFigures.fields(digits, reader));
-    System.out.println("Rubbish: " + DigitFigures.of(rubbish, reader).taken());
-    System.out.println("Blank boxes: " + DigitFigures.of(blank, reader).taken());
+    Terminal.out().println("Digits, each in a box, at the reader's own threshold:");
+    Terminal.out().println("  " + written.said());
+    Terminal.out().println("Rejected and wrong for other thresholds (% of all, % of those read):");
+    Terminal.out().print(written.curve());
+    Terminal.out().println("What was claimed and how often it was right:");
+    Terminal.out().print(written.reliability());
+    Terminal.out().println("Fields of four digits: " + DigitFigures.fields(digits, reader));
+    Terminal.out().println("Rubbish: " + DigitFigures.of(rubbish, reader).taken());
+    Terminal.out().println("Blank boxes: " + DigitFigures.of(blank, reader).taken());
   }
 }

@@ -12,6 +12,7 @@ import sheaf.core.layout.Layout;
 import sheaf.core.layout.Layouts;
 import sheaf.core.reading.FieldReading;
 import sheaf.core.reading.FieldReading.State;
+import sheaf.samples.Terminal;
 import sheaf.scanner.field.FieldReader;
 import sheaf.scanner.opencv.NativeLibraries;
 import sheaf.scanner.picture.Picture;
@@ -47,10 +48,15 @@ public final class TickReport {
     for (int i = 0; i < Integer.parseInt(args[0]); i++) {
       report.card(i);
     }
-    System.out.printf(
-        "%d answers in %d boxes: %d silently wrong, %d asked about, %d of them needlessly%n",
-        report.answers, report.boxes, report.wrong.size(), report.asked, report.askedNeedlessly);
-    report.wrong.forEach(System.out::println);
+    Terminal.out()
+        .printf(
+            "%d answers in %d boxes: %d silently wrong, %d asked about, %d of them needlessly%n",
+            report.answers,
+            report.boxes,
+            report.wrong.size(),
+            report.asked,
+            report.askedNeedlessly);
+    report.wrong.forEach(Terminal.out()::println);
   }
 
   private void card(int number) {

@@ -9,6 +9,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.bytedeco.openblas.global.openblas;
+import sheaf.samples.Terminal;
 import sheaf.samples.digit.Lessons.Lesson;
 import sheaf.scanner.digit.DigitPicture;
 import sheaf.scanner.opencv.NativeLibraries;
@@ -57,7 +58,7 @@ public final class TrainDigits {
       next = maker.submit(() -> lessons.some(NEW, following));
       loss += learn(network, batch, RATE * (1 + Math.cos(Math.PI * i / batches)) / 2);
       if (following % REPORT == 0) {
-        System.out.printf("%d batches: mean loss %.4f%n", following, loss / REPORT);
+        Terminal.out().printf("%d batches: mean loss %.4f%n", following, loss / REPORT);
         loss = 0;
         Files.write(Path.of(args[1]), OnnxFile.of(network));
       }
