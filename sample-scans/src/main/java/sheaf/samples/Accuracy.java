@@ -37,17 +37,21 @@ public final class Accuracy {
     }
     long first = Long.parseLong(arguments[0]);
     long last = Long.parseLong(arguments[1]);
-    LongFunction<Sample> maker =
-        option("--of", arguments).flatMap(Condition::labelled).orElse(Condition.FLATBED)::make;
+    Condition condition =
+        option("--of", arguments).flatMap(Condition::labelled).orElse(Condition.FLATBED);
     Optional<String> dump = option("--dump", arguments);
     if (dump.isPresent()) {
-      dump(first, last, maker, Files.createDirectories(Path.of(dump.get())));
+      dump(first, last, condition::make, Files.createDirectories(Path.of(dump.get())));
     }
     int threads =
         option("--threads", arguments)
             .map(Integer::valueOf)
             .orElse(Runtime.getRuntime().availableProcessors());
-    report(measure(first, last, threads, maker), out);
+    if (condition == Condition.TEARS) {
+      TearAccuracy.report(TearAccuracy.measure(first, last, threads, condition::make), out);
+    } else {
+      report(measure(first, last, threads, condition::make), out);
+    }
   }
 
   private static Optional<String> option(String name, String[] arguments) {

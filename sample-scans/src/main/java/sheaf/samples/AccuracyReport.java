@@ -7,7 +7,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.ExecutionException;
-import java.util.stream.Collectors;
 
 /**
  * Writes how well every sort of picture is read as a table in Markdown: {@code AccuracyReport
@@ -38,38 +37,61 @@ public final class AccuracyReport {
           "check + refused %",
           "silent errors");
 
-  private AccuracyReport() {}
+  private final long first;
+  private final long last;
+  private final StringBuilder report = new StringBuilder();
+  private final StringBuilder wrong = new StringBuilder();
+
+  private AccuracyReport(long first, long last) {
+    this.first = first;
+    this.last = last;
+    report.append(HEAD.formatted(first, last));
+  }
 
   /** Runs the measurement of all conditions, or of those named, over a range of seeds. */
   public static void main(String[] arguments)
       throws IOException, ExecutionException, InterruptedException {
-    long first = Long.parseLong(arguments[0]);
-    long last = Long.parseLong(arguments[1]);
     List<String> named = List.of(arguments).subList(3, arguments.length);
     List<Condition> conditions =
         Arrays.stream(Condition.values())
             .filter(condition -> named.isEmpty() || named.contains(condition.label()))
             .toList();
-    StringBuilder report = new StringBuilder(HEAD.formatted(first, last));
-    report.append(row(COLUMNS)).append(row(COLUMNS.stream().map(column -> "---").toList()));
-    StringBuilder wrong = new StringBuilder();
-    for (Condition condition : conditions) {
-      List<Score> scores =
-          Accuracy.measure(
-              first, last, Runtime.getRuntime().availableProcessors(), condition::make);
-      report.append(row(cells(condition, Figures.of(scores))));
-      scores.stream()
-          .filter(Score::silentlyWrong)
-          .forEach(score -> wrong.append("- ").append(score).append('\n'));
+    AccuracyReport report =
+        new AccuracyReport(Long.parseLong(arguments[0]), Long.parseLong(arguments[1]));
+    report.holes(conditions.stream().filter(condition -> condition != Condition.TEARS).toList());
+    if (conditions.contains(Condition.TEARS)) {
+      report.tears();
     }
-    if (!wrong.isEmpty()) {
-      report.append("\nSilently wrong:\n\n").append(wrong);
-    }
-    Files.writeString(Path.of(arguments[2]), report);
+    Files.writeString(Path.of(arguments[2]), report.text());
   }
 
-  private static String row(List<String> cells) {
-    return cells.stream().collect(Collectors.joining(" | ", "| ", " |\n"));
+  private void holes(List<Condition> conditions) throws ExecutionException, InterruptedException {
+    if (!conditions.isEmpty()) {
+      report.append(MarkdownTable.head(COLUMNS));
+    }
+    for (Condition condition : conditions) {
+      List<Score> scores = Accuracy.measure(first, last, processors(), condition::make);
+      report.append(MarkdownTable.row(cells(condition, Figures.of(scores))));
+      scores.stream().filter(Score::silentlyWrong).forEach(this::wrong);
+    }
+  }
+
+  private void tears() throws ExecutionException, InterruptedException {
+    List<TearScore> scores = TearAccuracy.measure(first, last, processors(), Condition.TEARS::make);
+    report.append('\n').append(TearTable.of(scores));
+    scores.stream().filter(TearScore::silentlyWrong).forEach(this::wrong);
+  }
+
+  private static int processors() {
+    return Runtime.getRuntime().availableProcessors();
+  }
+
+  private void wrong(Object score) {
+    wrong.append("- ").append(score).append('\n');
+  }
+
+  private String text() {
+    return wrong.isEmpty() ? report.toString() : report + "\nSilently wrong:\n\n" + wrong;
   }
 
   private static List<String> cells(Condition condition, Figures figures) {

@@ -23,7 +23,9 @@ public enum Condition {
   /** Group sheets. */
   GROUP("group sheets, flatbed scans of all sorts", GroupMix::make),
   /** Sight-in sheets. */
-  SIGHT_IN("sight-in sheets, flatbed scans of all sorts", SightInMix::make);
+  SIGHT_IN("sight-in sheets, flatbed scans of all sorts", SightInMix::make),
+  /** Tear sheets. */
+  TEARS("tear sheets, flatbed scans of all sorts", TearMix::make);
 
   private final String title;
   private final LongFunction<Sample> maker;

@@ -4,10 +4,10 @@ import java.io.PrintStream;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.ExecutionException;
 import java.util.function.Function;
 import java.util.function.LongFunction;
 import java.util.stream.Collectors;
-import java.util.stream.LongStream;
 import sheaf.scanner.SheetReader;
 
 /**
@@ -22,7 +22,7 @@ public final class TearAccuracy {
   private TearAccuracy() {}
 
   /** Runs the measurement over a range of seeds. */
-  public static void main(String[] arguments) {
+  public static void main(String[] arguments) throws ExecutionException, InterruptedException {
     PrintStream out = Terminal.out();
     if (arguments.length < 2) {
       out.println("usage: TearAccuracy FIRST-SEED LAST-SEED [flatbed|photo]");
@@ -30,16 +30,18 @@ public final class TearAccuracy {
     }
     boolean photo = arguments.length > 2 && arguments[2].equals("photo");
     LongFunction<Sample> maker = photo ? TearMix::photo : TearMix::make;
-    report(measure(Long.parseLong(arguments[0]), Long.parseLong(arguments[1]), maker), out);
+    int threads = Runtime.getRuntime().availableProcessors();
+    long first = Long.parseLong(arguments[0]);
+    long last = Long.parseLong(arguments[1]);
+    report(measure(first, last, threads, maker), out);
   }
 
   /** Makes, reads and scores the sheet of every seed. */
-  public static List<TearScore> measure(long first, long last, LongFunction<Sample> maker) {
+  public static List<TearScore> measure(
+      long first, long last, int threads, LongFunction<Sample> maker)
+      throws ExecutionException, InterruptedException {
     SheetReader reader = new SheetReader();
-    return LongStream.rangeClosed(first, last)
-        .parallel()
-        .mapToObj(seed -> score(seed, maker.apply(seed), reader))
-        .toList();
+    return Workers.each(first, last, threads, seed -> score(seed, maker.apply(seed), reader));
   }
 
   static TearScore score(long seed, Sample sample, SheetReader reader) {

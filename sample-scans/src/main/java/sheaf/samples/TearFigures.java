@@ -44,15 +44,58 @@ public record TearFigures(List<TearScore> scores) {
     return scores.stream().filter(TearScore::silentlyWrong).count();
   }
 
-  private List<Match> matches() {
+  /** Of nineteen tears in twenty the point's end is not farther off, in millimetres. */
+  public double pointPercentile() {
+    return percentile(Match::point);
+  }
+
+  /** The same of the tail's end. */
+  public double tailPercentile() {
+    return percentile(Match::tail);
+  }
+
+  /** Share of the true points that lie within the error stated. */
+  public double pointsWithin() {
+    return share(Match::pointWithin);
+  }
+
+  /** Share of the true tails that lie within the error stated. */
+  public double tailsWithin() {
+    return share(Match::tailWithin);
+  }
+
+  /** Share of the tears whose vanes are told. */
+  public double vanesTold() {
+    return share(match -> match.vanes() != TearReading.UNKNOWN_VANES);
+  }
+
+  /** Share of those told whose number is right. */
+  public double vanesRight() {
+    List<Match> told =
+        matches().stream().filter(m -> m.vanes() != TearReading.UNKNOWN_VANES).toList();
+    return told.stream().filter(Match::vanesRight).count() / (double) told.size();
+  }
+
+  /** How many arrows tore the sheets. */
+  public long tears() {
+    return scores.stream().mapToLong(score -> score.truth().tears().size()).sum();
+  }
+
+  /** Tears found where one arrow tore its zone. */
+  public List<Match> matches() {
     return scores.stream().flatMap(score -> score.matches().stream()).toList();
   }
 
   /** The figures as a table for people. */
   public String table() {
     StringBuilder table = new StringBuilder();
-    long tears = scores.stream().mapToLong(score -> score.truth().tears().size()).sum();
-    line(table, "sheets / tears / matched", "%d / %d / %d", scores.size(), tears, matches().size());
+    line(
+        table,
+        "sheets / tears / matched",
+        "%d / %d / %d",
+        scores.size(),
+        tears(),
+        matches().size());
     line(table, "point RMS / 95 % / worst", "%s", spread(Match::point));
     line(table, "tail RMS / 95 % / worst", "%s", spread(Match::tail));
     line(table, "length RMS / 95 % / worst", "%s", spread(m -> Math.abs(m.found() - m.length())));
@@ -60,13 +103,14 @@ public record TearFigures(List<TearScore> scores) {
         table,
         "within stated error",
         "point %.1f %%, tail %.1f %%",
-        100 * share(Match::pointWithin),
-        100 * share(Match::tailWithin));
+        100 * pointsWithin(),
+        100 * tailsWithin());
     line(
         table,
-        "vanes told",
-        "%.1f %%",
-        100 * share(match -> match.vanes() != TearReading.UNKNOWN_VANES));
+        "vanes told / of them right",
+        "%.1f / %.1f %%",
+        100 * vanesTold(),
+        100 * vanesRight());
     line(
         table,
         "read / check / refused",
@@ -89,15 +133,14 @@ public record TearFigures(List<TearScore> scores) {
   }
 
   private String spread(ToDoubleFunction<Match> error) {
+    double worst = matches().stream().mapToDouble(error).max().orElse(Double.NaN);
+    return String.format(
+        Locale.ROOT, "%.2f / %.2f / %.2f mm", rms(error), percentile(error), worst);
+  }
+
+  private double percentile(ToDoubleFunction<Match> error) {
     double[] sorted = matches().stream().mapToDouble(error).sorted().toArray();
-    return sorted.length == 0
-        ? "-"
-        : String.format(
-            Locale.ROOT,
-            "%.2f / %.2f / %.2f mm",
-            rms(error),
-            sorted[(int) (0.95 * (sorted.length - 1))],
-            sorted[sorted.length - 1]);
+    return sorted.length == 0 ? Double.NaN : sorted[(int) (0.95 * (sorted.length - 1))];
   }
 
   private double rms(ToDoubleFunction<Match> error) {

@@ -29,13 +29,27 @@ public final class TearMix {
           Behind.WHITE,
           Behind.GREY);
 
+  private static final int ZONES = 4;
+
+  /** Finer pictures look the same once they are flattened, and take long to make. */
+  private static final List<Integer> COARSE_DPI = List.of(150, 200, 240, 300, 300);
+
   private TearMix() {}
 
   /** Makes the flatbed scan of a seed. */
   public static Sample make(long seed) {
     SplittableRandom random = new SplittableRandom(seed);
-    TearScene scene = new TearSceneMix(random).scene(BEHIND);
-    FlatbedScan scanner = FlatbedMix.scanner(FlatbedMix.USUAL_DPI, scene.sheet().scale(), random);
+    return scan(new TearSceneMix(random).scene(BEHIND), FlatbedMix.USUAL_DPI, random);
+  }
+
+  /** Makes the flatbed scan of a seed for learning: most zones are shot at, and none is fine. */
+  public static Sample toLearnFrom(long seed) {
+    SplittableRandom random = new SplittableRandom(seed);
+    return scan(new TearSceneMix(random).scene(BEHIND, ZONES), COARSE_DPI, random);
+  }
+
+  private static Sample scan(TearScene scene, List<Integer> dpis, SplittableRandom random) {
+    FlatbedScan scanner = FlatbedMix.scanner(dpis, scene.sheet().scale(), random);
     boolean states = random.nextDouble() < 0.8;
     int quality = random.nextInt(60, 96);
     Scene.Ready ready = scene.make(scanner.dpi() > 300 ? FlatbedMix.FINE : FlatbedMix.COARSE);

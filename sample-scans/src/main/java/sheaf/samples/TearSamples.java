@@ -81,8 +81,7 @@ final class TearSamples {
       boolean colour,
       double skew) {
     Scene sheet = Studio.scene(code, behind, Studio.PLAIN, List.of(), ticks, seed);
-    TearScene scene =
-        new TearScene(sheet, tears, List.of(), List.of(), List.of(), List.of(), List.of());
+    TearScene scene = new TearScene(sheet, tears, List.of(), List.of(), List.of(), List.of());
     FlatbedScan scanner =
         new FlatbedScan(
             DPI, colour, 0, skew, sheet.scale(), 0.5, 1.0, 1.03, 0.0006, 12, sheet.seed());

@@ -49,6 +49,7 @@ public record TearScore(
    * @param pointWithin whether the true point lies within the stated error
    * @param tailWithin whether the true tail lies within the stated error
    * @param vanes how many vanes were found: unknown, or a number
+   * @param vanesRight whether that is how many there were
    */
   public record Match(
       double length,
@@ -57,7 +58,8 @@ public record TearScore(
       double tail,
       boolean pointWithin,
       boolean tailWithin,
-      int vanes) {}
+      int vanes,
+      boolean vanesRight) {}
 
   /** Holds a reading against the truth. */
   public static TearScore of(long seed, PageReading reading, Truth truth) {
@@ -116,7 +118,8 @@ public record TearScore(
         tail,
         point <= found.pointError() * scale,
         tail <= found.tailError() * scale,
-        found.vanes());
+        found.vanes(),
+        found.vanes() == shot.vanes());
   }
 
   private static double distance(MmPoint a, MmPoint b, Truth truth) {

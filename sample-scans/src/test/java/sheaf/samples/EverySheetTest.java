@@ -11,6 +11,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
@@ -24,6 +25,7 @@ import sheaf.core.job.JobId;
 import sheaf.core.job.SheetCode;
 import sheaf.core.layout.LayoutId;
 import sheaf.core.layout.Layouts;
+import sheaf.core.layout.SheetKind;
 import sheaf.core.layout.UnitSystem;
 import sheaf.core.layout.Variant;
 import sheaf.core.page.Paper;
@@ -79,7 +81,12 @@ class EverySheetTest {
 
     assertThat(reading.sheet()).contains(code);
     assertThat(reading.holes()).isEmpty();
-    assertThat(reading.reasons()).extracting(Reason::code).isSubsetOf(ReasonCode.PRINT_SCALE);
+    // Without a tear on a tear sheet a person is asked whether there is none.
+    Set<ReasonCode> said =
+        code.layout().kind() == SheetKind.TEAR
+            ? Set.of(ReasonCode.PRINT_SCALE, ReasonCode.TEAR_UNSURE)
+            : Set.of(ReasonCode.PRINT_SCALE);
+    assertThat(reading.reasons()).extracting(Reason::code).isSubsetOf(said);
     PrintScale measured = reading.printScale().orElseThrow();
     assertThat(measured.x()).isEqualTo(printed.x(), within(0.002));
     assertThat(measured.y()).isEqualTo(printed.y(), within(0.002));

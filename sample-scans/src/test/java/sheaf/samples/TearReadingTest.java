@@ -95,7 +95,6 @@ class TearReadingTest {
             List.of(),
             List.of(),
             List.of(),
-            List.of(),
             List.of());
     FlatbedScan scanner =
         new FlatbedScan(200, false, turns, 1.1, sheet.scale(), 0.5, 1, 1.03, 0.0006, 5, 203);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import sheaf.core.reading.FieldReading;
 import sheaf.core.reading.PageReading;
 import sheaf.core.reading.Reason;
 import sheaf.core.reading.ReasonCode;
@@ -35,10 +36,11 @@ record SheetReading(PageReading page, List<SlitLine> slits) {
     HiddenPrint.doubt(sheet.flat(), sheet.layout()).ifPresent(reasons::add);
     curl(sheet).ifPresent(reasons::add);
     FieldReader boxes = FieldReader.measure(sheet.flat(), sheet.layout());
-    ArrowsShot shot = ArrowsShot.of(boxes.read(List.of()).readings(), sheet.layout());
+    List<FieldReading> ticks = boxes.read(List.of()).readings();
+    ArrowsShot shot = ArrowsShot.of(ticks, sheet.layout());
     boolean zones = TearReader.reads(sheet.layout());
     TearReader.Tears tears =
-        zones ? TearReader.read(sheet.flat(), sheet.layout()) : TearReader.Tears.NONE;
+        zones ? TearReader.read(sheet.flat(), sheet.layout(), ticks) : TearReader.Tears.NONE;
     reasons.addAll(tears.doubts());
     reasons.addAll(TearTrial.doubts(tears.found(), sheet.code(), sheet.printScale()));
     HoleReader.Holes holes =

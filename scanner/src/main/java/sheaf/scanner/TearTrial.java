@@ -10,8 +10,8 @@ import sheaf.core.reading.TearReading;
 import sheaf.core.record.Tear;
 
 /**
- * Tears are read on trial: one sheet in eleven is wrong where nothing gives it away, so a person is
- * asked about each tear.
+ * Tears are read on trial: too few sheets have been measured to trust that doubts show whatever is
+ * wrong, so a person is asked about each tear.
  */
 final class TearTrial {
 

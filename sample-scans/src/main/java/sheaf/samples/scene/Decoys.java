@@ -34,6 +34,11 @@ public record Decoys(
         Wear.draw(random));
   }
 
+  /** Nothing but what a sheet of a mix has seen. */
+  public static Decoys worn(RandomGenerator random) {
+    return new Decoys(0, 0, 0, 0, 0, 0, Wear.draw(random));
+  }
+
   /** Pen dots and rings, nothing else. */
   public static Decoys ofPen(int notes, int dots, int rings) {
     return new Decoys(notes, dots, 0, rings, 0, 0, Wear.NONE);

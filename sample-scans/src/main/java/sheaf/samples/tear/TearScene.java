@@ -8,7 +8,6 @@ import sheaf.core.page.MmVector;
 import sheaf.samples.hole.TornHole;
 import sheaf.samples.scene.Backdrop;
 import sheaf.samples.scene.Fasteners;
-import sheaf.samples.scene.OfficePunch;
 import sheaf.samples.scene.Page;
 import sheaf.samples.scene.Scene;
 import sheaf.samples.scene.TearShot;
@@ -24,7 +23,6 @@ import sheaf.samples.scene.Writing;
  * @param dots where a pen rested
  * @param staples that held it
  * @param lines that a pen drew before the sheet was shot
- * @param punched centres of the holes of an office punch
  */
 public record TearScene(
     Scene sheet,
@@ -32,8 +30,7 @@ public record TearScene(
     List<Note> notes,
     List<MmPoint> dots,
     List<MmPoint> staples,
-    List<Line> lines,
-    List<MmPoint> punched) {
+    List<Line> lines) {
 
   /** Vanes end so far from the shaft's axis, in true millimetres. */
   private static final double LOWEST_VANE = 8.5;
@@ -43,6 +40,9 @@ public record TearScene(
   /** Shorter than this, the point's own hole hides the furrow. */
   private static final double NO_FURROW = 0.5;
 
+  /** How reading it should end: a person must look at each tear, and at a sheet without any. */
+  private static final String EXPECTED = "check";
+
   /** Copies the lists. */
   public TearScene {
     tears = List.copyOf(tears);
@@ -50,7 +50,6 @@ public record TearScene(
     dots = List.copyOf(dots);
     staples = List.copyOf(staples);
     lines = List.copyOf(lines);
-    punched = List.copyOf(punched);
   }
 
   /**
@@ -74,7 +73,6 @@ public record TearScene(
     lines.forEach(line -> writing.line(line.from(), line.to()));
     SplittableRandom archer = random.split();
     double light = archer.nextDouble(2 * Math.PI);
-    punched.forEach(at -> OfficePunch.through(ready.page(), at, ready.backdrop(), light));
     double reach = archer.nextDouble(LOWEST_VANE, HIGHEST_VANE);
     for (TearShot tear : tears) {
       tear(ready.page(), ready.backdrop(), tear, reach, light, archer.split());
@@ -110,13 +108,7 @@ public record TearScene(
 
   /** The same on a sheet that is pinned to a board. */
   public TearScene pinned() {
-    return new TearScene(
-        sheet.with(sheet.decoys().pinned()), tears, notes, dots, staples, lines, punched);
-  }
-
-  /** How reading it should end: as long as tears are read on trial, a person must look at each. */
-  public String expected() {
-    return tears.isEmpty() ? "read" : "check";
+    return new TearScene(sheet.with(sheet.decoys().pinned()), tears, notes, dots, staples, lines);
   }
 
   /**
@@ -125,6 +117,6 @@ public record TearScene(
    * @param dpi of a scan, 0 for a photo
    */
   public Truth truth(int dpi, boolean colour, boolean statesDpi) {
-    return sheet.truth(List.of(), dpi, colour, statesDpi, expected()).with(tears);
+    return sheet.truth(List.of(), dpi, colour, statesDpi, EXPECTED).with(tears);
   }
 }

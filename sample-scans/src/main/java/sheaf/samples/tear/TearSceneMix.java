@@ -20,7 +20,6 @@ import sheaf.core.page.Paper;
 import sheaf.core.reading.PrintScale;
 import sheaf.samples.scene.Behind;
 import sheaf.samples.scene.Decoys;
-import sheaf.samples.scene.OfficePunch;
 import sheaf.samples.scene.PaperLook;
 import sheaf.samples.scene.Scene;
 import sheaf.samples.scene.TearShot;
@@ -32,8 +31,8 @@ import sheaf.samples.scene.UsualDraws;
  * <p>Half are letter and half A4; a third were printed off size. One to four zones are shot at,
  * from the first on; one zone in fifty is hit twice. An arrow in seven makes a bullet hole, one in
  * five tears 2 to 6 mm, the others up to 60 mm, in any direction; seven in ten have three vanes. A
- * third of the sheets bear notes, a third pen dots, some staples, a few pen lines and punched
- * holes.
+ * third of the sheets bear notes, a third pen dots, some staples and a few pen lines; they are
+ * punched, stained, patched and torn at a corner as often as other sheets.
  */
 public final class TearSceneMix {
 
@@ -62,6 +61,11 @@ public final class TearSceneMix {
 
   /** The next sheet, with something of the list behind it, each as likely as another. */
   public TearScene scene(List<Behind> behinds) {
+    return scene(behinds, random.nextInt(1, 5));
+  }
+
+  /** The same, its zones shot at up to a number. */
+  public TearScene scene(List<Behind> behinds, int shots) {
     Layout layout =
         Layouts.current(
             Variant.FOUR_ZONES,
@@ -71,7 +75,6 @@ public final class TearSceneMix {
     double shaft = UsualDraws.shaft(random);
     PrintScale scale = UsualDraws.printScale(random);
     Behind behind = behinds.get(random.nextInt(behinds.size()));
-    int shots = random.nextInt(1, 5);
     List<TearShot> tears = tears(layout, scale, shots);
     Scene sheet =
         new Scene(
@@ -82,11 +85,10 @@ public final class TearSceneMix {
             shaft,
             List.of(),
             ticks(layout, shots),
-            Decoys.NONE,
+            Decoys.worn(random),
             scale,
             random.nextLong());
-    return new TearScene(
-        sheet, tears, notes(layout), dots(layout), staples(layout), lines(layout), punched(layout));
+    return new TearScene(sheet, tears, notes(layout), dots(layout), staples(layout), lines(layout));
   }
 
   private List<TearShot> tears(Layout layout, PrintScale scale, int shots) {
@@ -214,16 +216,5 @@ public final class TearSceneMix {
   private MmPoint within(MmRect room) {
     return new MmPoint(
         random.nextDouble(room.x(), room.right()), random.nextDouble(room.y(), room.bottom()));
-  }
-
-  /** One sheet in twenty was filed before: two holes 80 mm apart, 12 mm from an edge (ISO 838). */
-  private List<MmPoint> punched(Layout layout) {
-    if (random.nextInt(20) > 0) {
-      return List.of();
-    }
-    double middle = layout.page().height() / 2 + random.nextGaussian();
-    double x = OfficePunch.INSET + random.nextGaussian();
-    double half = OfficePunch.APART / 2;
-    return List.of(new MmPoint(x, middle - half), new MmPoint(x, middle + half));
   }
 }

@@ -114,6 +114,7 @@ public final class HoleReader {
       return Holes.NONE;
     }
     Surface surface = Surface.of(sheet, layout);
+    surface.seeBehind(Math.max(2, shot.all().orElse(0) / 2));
     try (Seeds seeds = Seeds.find(surface, shot)) {
       HoleReader reader = new HoleReader(sheet, surface, seeds);
       Holes holes =

@@ -26,6 +26,14 @@ public final class NoShot {
   /** How far a punched edge may lie off its circle, as a share of the radius. */
   private static final double ROUND = 0.06;
 
+  /** Punches reach so far from the page's edge, in millimetres: ISO 838 says 12, with some room. */
+  private static final double PUNCHED = 20;
+
+  /** There it is enough that so many of these parts of the circle are seen: print hides others. */
+  private static final int PARTS = 36;
+
+  private static final int SEEN = 15;
+
   /** Beside the page's outermost edge so far, in millimetres, what lies behind may be seen. */
   private static final double EDGE = 1.5;
 
@@ -55,7 +63,8 @@ public final class NoShot {
         boolean outer = nesting.get(0, i)[PARENT] < 0;
         if (outer
             && (atEdge(outlines.get(i), open, EDGE * pixelsPerMm)
-                || isPunched(outlines.get(i), pixelsPerMm))) {
+                || isPunched(outlines.get(i), pixelsPerMm)
+                || isPartOfPunch(outlines.get(i), open, pixelsPerMm))) {
           // With the blurred rim, which is open in part.
           draw(open, outlines, i, Imgproc.FILLED, nesting);
           draw(open, outlines, i, (int) pixelsPerMm, nesting);
@@ -98,5 +107,67 @@ public final class NoShot {
     double mean = sum / points.length;
     double spread = Math.sqrt(Math.max(0, squares / points.length - mean * mean));
     return spread < ROUND * mean;
+  }
+
+  /**
+   * Whether an outline near the page's edge is the part of a punched hole that print or something
+   * dark behind leaves to be seen: most of its circle, and nothing outside of it.
+   */
+  private static boolean isPartOfPunch(MatOfPoint outline, Mat open, double pixelsPerMm) {
+    if (!atEdge(outline, open, PUNCHED * pixelsPerMm)) {
+      return false;
+    }
+    Point[] points = outline.toArray();
+    int apart = points.length / 6;
+    for (int i = 0; apart > 0 && i < points.length; i++) {
+      Circle circle =
+          through(
+              points[i],
+              points[(i + apart) % points.length],
+              points[(i + 2 * apart) % points.length]);
+      double diameter = 2 * circle.radius() / pixelsPerMm;
+      if (diameter > LEAST_DIAMETER && diameter < MOST_DIAMETER && seen(circle, points) >= SEEN) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** How many parts of a circle an outline follows; none if it goes outside. */
+  private static int seen(Circle circle, Point[] points) {
+    boolean[] parts = new boolean[PARTS];
+    double round = Math.max(ROUND, 1 / circle.radius());
+    for (Point point : points) {
+      double dx = point.x - circle.x();
+      double dy = point.y - circle.y();
+      double off = Math.hypot(dx, dy) / circle.radius() - 1;
+      if (off > 2 * round) {
+        return 0;
+      }
+      if (off > -round) {
+        double turn = Math.atan2(dy, dx) / (2 * Math.PI) + 0.5;
+        parts[(int) Math.min(PARTS - 1, turn * PARTS)] = true;
+      }
+    }
+    int seen = 0;
+    for (boolean part : parts) {
+      seen += part ? 1 : 0;
+    }
+    return seen;
+  }
+
+  /** The circle through three places; of no size when they lie on a line. */
+  private static Circle through(Point a, Point b, Point c) {
+    double bx = b.x - a.x;
+    double by = b.y - a.y;
+    double cx = c.x - a.x;
+    double cy = c.y - a.y;
+    double twice = 2 * (bx * cy - by * cx);
+    if (twice == 0) {
+      return new Circle(a.x, a.y, 0);
+    }
+    double x = (cy * (bx * bx + by * by) - by * (cx * cx + cy * cy)) / twice;
+    double y = (bx * (cx * cx + cy * cy) - cx * (bx * bx + by * by)) / twice;
+    return new Circle(a.x + x, a.y + y, Math.hypot(x, y));
   }
 }

@@ -12,7 +12,7 @@ import sheaf.scanner.opencv.Mats;
  * The tone of the plain paper at each place of a sheet, in one channel: light and tint, without
  * what lies on the paper. It changes slowly, so it is known at every tenth pixel and interpolated.
  */
-final class PaperTone {
+public final class PaperTone {
 
   /** The paper's tone is sought on a picture reduced by this factor. */
   private static final int REDUCTION = 10;
@@ -34,7 +34,7 @@ final class PaperTone {
   }
 
   /** Of each channel of a picture. */
-  static List<PaperTone> of(Mat picture) {
+  public static List<PaperTone> of(Mat picture) {
     try (Mats mats = new Mats()) {
       Mat small = mats.mat();
       double scale = 1.0 / REDUCTION;
@@ -68,12 +68,12 @@ final class PaperTone {
    * @param step from place to place, in pixels
    * @param count of the places
    */
-  Rows rows(double x, double step, int count) {
+  public Rows rows(double x, double step, int count) {
     return new Rows(x, step, count);
   }
 
   /** Interpolates along one row after another. */
-  final class Rows {
+  public final class Rows {
 
     private final int[] before;
     private final float[] within;
@@ -95,7 +95,7 @@ final class PaperTone {
      * @param y of the row, in pixels of the sheet
      * @param row takes them
      */
-    void at(double y, float[] row) {
+    public void at(double y, float[] row) {
       double down = place(y, rows);
       int upper = Math.min((int) down, rows - 2);
       float below = (float) (down - upper);

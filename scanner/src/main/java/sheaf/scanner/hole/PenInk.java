@@ -1,5 +1,6 @@
 package sheaf.scanner.hole;
 
+import java.util.Optional;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
 import org.opencv.core.Rect;
@@ -19,9 +20,6 @@ final class PenInk {
   /** Darker than paper by less than this it may be a hairline's shadow. */
   private static final double DARK = 0.35;
 
-  /** Magenta, as a share of the paper's tone, from which the backing is seen or shines through. */
-  private static final double MAGENTA = 0.16;
-
   /** Somewhere along a slit's width the backing is seen: within so many pixels. */
   private static final int WIDTH = 9;
 
@@ -40,9 +38,11 @@ final class PenInk {
    *
    * @param colour the sheet in blue, green, red
    * @param kind what lies behind
+   * @param behind its colour, where it has one
    * @param reach how far from the circle's centre to look, in pixels
    */
-  static Grid around(Mat colour, Seeds.Kind kind, Circle circle, double reach) {
+  static Grid around(
+      Mat colour, Seeds.Kind kind, BehindColour behind, Circle circle, double reach) {
     int half = (int) Math.ceil(reach) + 2;
     int left = Math.max(0, (int) circle.x() - half);
     int top = Math.max(0, (int) circle.y() - half);
@@ -54,7 +54,11 @@ final class PenInk {
       mats.own(part.clone()).get(0, 0, pixels);
       Mat backing = mats.own(new Mat(part.size(), CvType.CV_8U));
       Mat ink = mats.own(new Mat(part.size(), CvType.CV_8U));
-      split(pixels, kind == Seeds.Kind.COLOURED, ink, backing);
+      split(
+          pixels,
+          kind == Seeds.Kind.COLOURED ? Optional.of(behind) : Optional.empty(),
+          ink,
+          backing);
       Imgproc.dilate(backing, backing, mats.disc(WIDTH));
       ink.setTo(new Scalar(0), backing);
       Imgproc.dilate(ink, ink, mats.disc(EDGE));
@@ -63,7 +67,7 @@ final class PenInk {
   }
 
   /** What may be ink, and what surely is backing. */
-  private static void split(byte[] pixels, boolean behind, Mat ink, Mat backing) {
+  private static void split(byte[] pixels, Optional<BehindColour> behind, Mat ink, Mat backing) {
     double[] paper = new double[CHANNELS];
     for (int c = 0; c < CHANNELS; c++) {
       paper[c] = Tones.percentile(pixels, c, CHANNELS, 0.5);
@@ -71,14 +75,18 @@ final class PenInk {
     byte[] inks = new byte[pixels.length / CHANNELS];
     byte[] backings = new byte[inks.length];
     for (int i = 0; i < inks.length; i++) {
-      double blue = (pixels[CHANNELS * i] & 0xFF) / paper[0];
-      double green = (pixels[CHANNELS * i + 1] & 0xFF) / paper[1];
-      double red = (pixels[CHANNELS * i + 2] & 0xFF) / paper[2];
+      float blue = (float) ((pixels[CHANNELS * i] & 0xFF) / paper[0]);
+      float green = (float) ((pixels[CHANNELS * i + 1] & 0xFF) / paper[1]);
+      float red = (float) ((pixels[CHANNELS * i + 2] & 0xFF) / paper[2]);
       // What the eye takes for brightness (ITU-R BT.601).
       double darkness = 1 - 0.299 * red - 0.587 * green - 0.114 * blue;
       double spread = Math.max(blue, Math.max(green, red)) - Math.min(blue, Math.min(green, red));
-      inks[i] = (byte) (darkness > DARK && (behind || spread > COLOURFUL) ? 1 : 0);
-      backings[i] = (byte) (behind && (red + blue) / 2 - green > MAGENTA ? 1 : 0);
+      inks[i] = (byte) (darkness > DARK && (behind.isPresent() || spread > COLOURFUL) ? 1 : 0);
+      backings[i] =
+          (byte)
+              (behind.filter(seen -> seen.shines(seen.amount(blue, green, red))).isPresent()
+                  ? 1
+                  : 0);
     }
     ink.put(0, 0, inks);
     backing.put(0, 0, backings);

@@ -77,6 +77,7 @@ public record RimSurvey(String kind, List<Place> places) {
    */
   public static RimSurvey of(FlatSheet sheet, Layout layout, ArrowsShot shot, double radius) {
     Surface surface = Surface.of(sheet, layout);
+    surface.seeBehind(Math.max(2, shot.all().orElse(0) / 2));
     try (Seeds seeds = Seeds.find(surface, shot)) {
       return new RimSurvey(
           seeds.kind().name(),

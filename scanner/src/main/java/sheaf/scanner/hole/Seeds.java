@@ -60,8 +60,11 @@ public record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements 
   /** Share of the gathering disc that must be free of print. */
   private static final double LEAST_FREE = 0.3;
 
-  /** Outermost edge of the page, beside which backing may be seen, in millimetres. */
-  private static final double EDGE = 5;
+  /**
+   * Outermost edge of the page in millimetres, as far in as the marks: there what lies behind may
+   * be seen beside it, and pins hold it.
+   */
+  private static final double EDGE = 9;
 
   /** Shading weaker than this share of the paper's tone is the paper's own unevenness. */
   private static final double LEAST_SHADE = 0.008;
@@ -93,12 +96,8 @@ public record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements 
   /** Looks for the most telling kind of opening first, and settles what print means for it. */
   public static Seeds find(Surface surface, ArrowsShot shot) {
     try (Mats mats = new Mats()) {
-      if (surface.isColour()) {
-        // No print has the backing's colour, so print hides nothing; beside the page it is seen
-        // too.
-        Mat backing = mats.own(surface.halfBacking());
-        Seeds coloured =
-            wide(Kind.COLOURED, bytes(backing, 0, 1, mats), page(backing.size(), mats), 1, mats);
+      if (surface.isColour() && !surface.isBehindWeak()) {
+        Seeds coloured = coloured(surface, mats);
         if (!coloured.places().isEmpty()) {
           return coloured;
         }
@@ -119,8 +118,22 @@ public record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements 
         return dark;
       }
       dark.close();
-      return faint(surface, darkness, mats);
+      return surface.isBehindWeak() ? coloured(surface, mats) : faint(surface, darkness, mats);
     }
+  }
+
+  /**
+   * No print has the colour that lies behind, so print hides nothing. A weak one may be a pen's
+   * too, so it is sought on the target alone and not where boxes are ticked.
+   */
+  private static Seeds coloured(Surface surface, Mats mats) {
+    Mat backing = mats.own(surface.halfBacking());
+    Mat page = page(backing.size(), mats);
+    if (surface.isBehindWeak()) {
+      page.setTo(new Scalar(0));
+      Imgproc.rectangle(page, reduced(surface.sought()), new Scalar(255), Imgproc.FILLED);
+    }
+    return wide(Kind.COLOURED, bytes(backing, 0, 1, mats), page, 1, mats);
   }
 
   private static Seeds faint(Surface surface, Mat darkness, Mats mats) {
@@ -170,6 +183,8 @@ public record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements 
     Imgproc.morphologyEx(open, map, Imgproc.MORPH_OPEN, disc(NARROW, mats));
     NoShot.clear(map, FlatSheet.PIXELS_PER_MM / REDUCTION);
     Core.bitwise_and(map, free, map);
+    // What print left of a punched hole stands by itself only now.
+    NoShot.clear(map, FlatSheet.PIXELS_PER_MM / REDUCTION);
     List<Seed> places = none ? List.of() : peaks(map, free, GATHER, LEAST_OPEN, mats);
     return new Seeds(kind, map, free.clone(), places);
   }

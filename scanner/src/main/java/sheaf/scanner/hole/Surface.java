@@ -7,6 +7,7 @@ import org.opencv.core.CvType;
 import org.opencv.core.Mat;
 import org.opencv.core.Rect;
 import org.opencv.core.Scalar;
+import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
 import sheaf.core.layout.Layout;
 import sheaf.core.page.MmRect;
@@ -22,14 +23,8 @@ import sheaf.scanner.sheet.FlatSheet;
  */
 public final class Surface {
 
-  /** Backing colour less paper, in magenta: from here on it may be backing. */
-  private static final float BACKING_FROM = 0.22f;
-
-  /** From here on it is backing; red pen reaches 0.35, printed backing 0.5 to 0.75. */
-  private static final float BACKING_FULL = 0.45f;
-
-  /** With less magenta in the mean of four pixels, none of them is backing. */
-  private static final float NO_BACKING = BACKING_FROM / 4;
+  /** Over so many pixels a weak colour is smoothed, so that a camera's noise does not show it. */
+  private static final double SMOOTH = 1.5;
 
   /** Darker than the shadow inside a hole in front of something white. */
   private static final float INK = 0.42f;
@@ -51,6 +46,7 @@ public final class Surface {
   /** Measured when it is first asked for, since dark openings need none. */
   private double noise = Double.NaN;
 
+  private BehindColour behind = BehindColour.BACKING;
   private float printTone;
   private boolean printHidden;
   private boolean writingHidden;
@@ -88,6 +84,23 @@ public final class Surface {
   /** Whether a coloured backing can be told. */
   boolean isColour() {
     return colour.isPresent();
+  }
+
+  /**
+   * Looks which colour lies behind; unless another one shows, it may be the backing's.
+   *
+   * @param least how many holes must show it
+   */
+  void seeBehind(int least) {
+    behind =
+        colour
+            .flatMap(pixels -> BehindSearch.in(pixels, tints, sought, least))
+            .orElse(BehindColour.BACKING);
+  }
+
+  /** Whether the colour that lies behind is so weak that dark openings tell more. */
+  boolean isBehindWeak() {
+    return behind.isWeak();
   }
 
   /** Where holes are sought, in pixels. */
@@ -173,8 +186,8 @@ public final class Surface {
   }
 
   /**
-   * How surely each place of the whole sheet shows the coloured backing, 0 to 1, half as fine; the
-   * caller releases it.
+   * How surely each place of the whole sheet shows the colour that lies behind, 0 to 1, half as
+   * fine; the caller releases it.
    */
   public Mat halfBacking() {
     int columns = (grey.cols() + 1) / 2;
@@ -191,16 +204,39 @@ public final class Surface {
       for (int channel = 0; channel < sums.length; channel++) {
         pairs.sums(channel, sums[channel]);
         for (int x = 0; x < columns; x++) {
-          sums[channel][x] *= whites[channel][x];
+          sums[channel][x] *= whites[channel][x] / 4;
         }
       }
       for (int x = 0; x < columns; x++) {
-        boolean none = magenta(sums[0][x], sums[1][x], sums[2][x]) < 4 * NO_BACKING;
-        values[x] = none ? 0 : pairs.backing(x, whites[0][x], whites[1][x], whites[2][x]);
+        float mean = behind.amount(sums[0][x], sums[1][x], sums[2][x]);
+        if (behind.isWeak()) {
+          values[x] = mean;
+        } else {
+          values[x] =
+              mean < behind.none()
+                  ? 0
+                  : pairs.backing(x, whites[0][x], whites[1][x], whites[2][x], behind);
+        }
       }
       half.put(y, 0, values);
     }
+    if (behind.isWeak()) {
+      smoothShares(half, SMOOTH / 2);
+    }
     return half;
+  }
+
+  /** Turns amounts of a weak colour into shares. */
+  private void smoothShares(Mat amounts, double deviation) {
+    Imgproc.GaussianBlur(amounts, amounts, new Size(0, 0), deviation);
+    float[] row = new float[amounts.cols()];
+    for (int y = 0; y < amounts.rows(); y++) {
+      amounts.get(y, 0, row);
+      for (int x = 0; x < row.length; x++) {
+        row[x] = behind.share(row[x]);
+      }
+      amounts.put(y, 0, row);
+    }
   }
 
   /** One divided by the paper's tones, of blue, green and red along a row. */
@@ -212,15 +248,6 @@ public final class Surface {
         white[i] = 1 / white[i];
       }
     }
-  }
-
-  /** Magenta is what green light does not come back from: red and blue less green. */
-  private static float magenta(float blue, float green, float red) {
-    return (red + blue) / 2 - green;
-  }
-
-  private static float backing(float magenta) {
-    return Math.max(0, Math.min(1, (magenta - BACKING_FROM) / (BACKING_FULL - BACKING_FROM)));
   }
 
   /** 255 where print has none of some marks, else 0, half as fine; the caller releases it. */
@@ -265,7 +292,7 @@ public final class Surface {
     return darkness;
   }
 
-  /** How surely each place of a square shows the coloured backing, 0 to 1, row by row. */
+  /** How surely each place of a square shows the colour that lies behind, 0 to 1, row by row. */
   public float[] backing(Square square) {
     int side = square.side();
     byte[] bytes = square.bytes(colour.orElseThrow());
@@ -279,12 +306,20 @@ public final class Surface {
       whites(tintRows, (double) square.top() + y, whites);
       for (int x = square.firstColumn(); x < end; x++) {
         int i = y * side + x;
-        backing[i] =
-            backing(
-                magenta(
-                    (bytes[3 * i] & 0xFF) * whites[0][x],
-                    (bytes[3 * i + 1] & 0xFF) * whites[1][x],
-                    (bytes[3 * i + 2] & 0xFF) * whites[2][x]));
+        float amount =
+            behind.amount(
+                (bytes[3 * i] & 0xFF) * whites[0][x],
+                (bytes[3 * i + 1] & 0xFF) * whites[1][x],
+                (bytes[3 * i + 2] & 0xFF) * whites[2][x]);
+        backing[i] = behind.isWeak() ? amount : behind.share(amount);
+      }
+    }
+    if (behind.isWeak()) {
+      try (Mats mats = new Mats()) {
+        Mat map = mats.own(new Mat(side, side, CvType.CV_32F));
+        map.put(0, 0, backing);
+        smoothShares(map, SMOOTH);
+        map.get(0, 0, backing);
       }
     }
     return backing;
@@ -313,7 +348,9 @@ public final class Surface {
   public Grid hidingSlits(Seeds.Kind kind, Circle middle, double reach) {
     Square around = Square.around(middle.x(), middle.y(), reach);
     Grid print = printHidingSlits(around);
-    return colour.isEmpty() ? print : print.or(PenInk.around(colour.get(), kind, middle, reach));
+    return colour.isEmpty()
+        ? print
+        : print.or(PenInk.around(colour.get(), kind, behind, middle, reach));
   }
 
   /** 1 where print hides what slits there may be in a square, else 0. */
@@ -404,19 +441,20 @@ public final class Surface {
       }
     }
 
-    float backing(int four, float blue, float green, float red) {
+    float backing(int four, float blue, float green, float red, BehindColour behind) {
       int left = 2 * four * channels;
       int right = Math.min(2 * four + 1, last) * channels;
-      return (of(upper, left, blue, green, red)
-              + of(upper, right, blue, green, red)
-              + of(lower, left, blue, green, red)
-              + of(lower, right, blue, green, red))
+      return (of(upper, left, blue, green, red, behind)
+              + of(upper, right, blue, green, red, behind)
+              + of(lower, left, blue, green, red, behind)
+              + of(lower, right, blue, green, red, behind))
           / 4;
     }
 
-    private static float of(byte[] row, int at, float blue, float green, float red) {
-      return Surface.backing(
-          magenta(
+    private static float of(
+        byte[] row, int at, float blue, float green, float red, BehindColour behind) {
+      return behind.share(
+          behind.amount(
               (row[at] & 0xFF) * blue, (row[at + 1] & 0xFF) * green, (row[at + 2] & 0xFF) * red));
     }
   }

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import org.opencv.core.CvException;
 import org.opencv.core.Mat;
 import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
@@ -91,8 +92,12 @@ final class CodeReader {
   private static Optional<SheetCode> decodeOtherwise(Mats mats, Mat picture) {
     Mat corners = mats.mat();
     Mat straightened = mats.mat();
-    String text = new QRCodeDetector().detectAndDecode(picture, corners, straightened);
-    return SheetCode.parse(text);
+    try {
+      return SheetCode.parse(new QRCodeDetector().detectAndDecode(picture, corners, straightened));
+    } catch (CvException e) {
+      // Over some harmed symbols OpenCV stumbles rather than say that it reads nothing.
+      return Optional.empty();
+    }
   }
 
   private static Optional<SheetCode> decode(Mat picture) {

@@ -1,24 +1,19 @@
 package sheaf.scanner.tear;
 
 import java.util.List;
+import java.util.Optional;
 import sheaf.core.layout.Zone;
 import sheaf.scanner.hole.Circle;
 import sheaf.scanner.hole.Slit;
 import sheaf.scanner.sheet.FlatSheet;
 
-/** Tells a tear's tail from its point: vanes cut slits around the tail, a point does not. */
+/** Looks for the slits of vanes around a tear's tail, and places both ends by what is torn. */
 final class EndFinder {
 
   private static final double MM = FlatSheet.PIXELS_PER_MM;
 
   /** The shortest line beyond the shaft that may be a vane's, in millimetres. */
   private static final double SHORTEST = 2.2;
-
-  /** Ends nearer than this, in millimetres, are one. */
-  private static final double SAME = 1;
-
-  /** Lines whose ends lie nearer than this, in millimetres, are one slit. */
-  private static final double ONE_SLIT = 2;
 
   /** A tail is moved to where its slits meet this often: slits are sought anew from there. */
   private static final int ROUNDS = 3;
@@ -37,47 +32,15 @@ final class EndFinder {
     this.view = view;
   }
 
-  /** Looks at a tear both ways round and takes the better. */
-  FoundTear find(Zone zone, Capsule tear) {
-    FoundTear one = refined(zone, tear);
-    FoundTear other = refined(zone, fit.settled(tear.turned()));
-    FoundTear better = worth(one) >= worth(other) ? one : other;
-    boolean same =
-        one.point().distanceTo(other.point()) < SAME && one.tail().distanceTo(other.tail()) < SAME;
-    return same ? better.agreed(ownStar(better)) : better;
-  }
-
-  /** Quality of the star at the point without the slits that belong to the tail. */
-  private double ownStar(FoundTear found) {
-    Capsule turned = found.capsule().turned();
-    List<Slit> own =
-        lines(hub(turned)).stream()
-            .filter(line -> found.star().slits().stream().noneMatch(s -> isOne(found, line, s)))
-            .toList();
-    return star(turned, own).quality();
-  }
-
-  /** Whether a line seen from the point ends where a slit of the tail does. */
-  private static boolean isOne(FoundTear found, Slit line, Slit slit) {
-    double right =
-        found.point().x()
-            + line.length() / MM * Math.cos(line.angle())
-            - found.tail().x()
-            - slit.length() / MM * Math.cos(slit.angle());
-    double down =
-        found.point().y()
-            + line.length() / MM * Math.sin(line.angle())
-            - found.tail().y()
-            - slit.length() / MM * Math.sin(slit.angle());
-    return Math.hypot(right, down) < ONE_SLIT;
-  }
-
-  private static double worth(FoundTear found) {
-    return found.star().quality() + TearFit.SHARE * found.score();
-  }
-
-  private FoundTear refined(Zone zone, Capsule tear) {
-    Capsule best = tear;
+  /**
+   * Places a tear's ends once more by the cells and the slits, and takes the mean of that and of
+   * what the net said.
+   *
+   * @param choice what the net said
+   * @param other the likeliest end besides
+   */
+  FoundTear find(Zone zone, EndChoice choice, Optional<EndMap.End> other) {
+    Capsule best = choice.capsule();
     VaneStar star = star(best);
     TearFit shaft = fit;
     TearFit.End tail = fit.tail(best);
@@ -88,18 +51,17 @@ final class EndFinder {
       best = shaft.pointSettled(at(best, tail));
       star = star(best);
     }
+    TearFit.End point = shaft.point(best);
     Capsule straight = new Capsule(tail.x(), tail.y(), tail.x(), tail.y(), best.radius());
     return new FoundTear(
         zone,
-        fit.score(best),
-        best.radius(),
-        shaft.point(best),
-        tail,
-        star,
-        star(best.turned()).quality(),
-        TearFit.SHARE * (fit.score(best) - fit.score(best.turned())),
+        choice,
+        fit.score(choice.capsule()),
+        new TwoPlaces(choice.point(), point),
+        new TwoPlaces(choice.tail(), tail),
+        star(choice.capsule()),
         TearFit.SHARE * (shaft.score(best) - shaft.score(straight)),
-        false,
+        other.map(EndMap.End::probability).orElse(0.0),
         Unexplained.NOTHING);
   }
 
@@ -126,7 +88,7 @@ final class EndFinder {
     return new Capsule(tear.pointX(), tear.pointY(), tail.x(), tail.y(), tear.radius());
   }
 
-  private VaneStar star(Capsule tear) {
+  VaneStar star(Capsule tear) {
     return star(tear, lines(hub(tear)));
   }
 

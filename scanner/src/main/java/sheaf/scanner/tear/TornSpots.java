@@ -33,6 +33,11 @@ final class TornSpots {
    */
   record Spot(double[] xs, double[] ys) {
 
+    /** A single place, in millimetres. */
+    static Spot at(double x, double y) {
+      return new Spot(new double[] {x}, new double[] {y});
+    }
+
     /** Its area in square millimetres. */
     double area() {
       return xs.length / (TornMap.PER_MM * TornMap.PER_MM);
@@ -83,17 +88,6 @@ final class TornSpots {
       double right = Math.max(rect.x() - at.x(), at.x() - rect.right());
       double down = Math.max(rect.y() - at.y(), at.y() - rect.bottom());
       return Math.hypot(Math.max(0, right), Math.max(0, down));
-    }
-
-    /** This spot and another as one. */
-    Spot with(Spot other) {
-      return new Spot(joined(xs, other.xs), joined(ys, other.ys));
-    }
-
-    private static double[] joined(double[] a, double[] b) {
-      double[] both = Arrays.copyOf(a, a.length + b.length);
-      System.arraycopy(b, 0, both, a.length, b.length);
-      return both;
     }
 
     private static double mean(double[] values) {

@@ -2,7 +2,6 @@ package sheaf.scanner.tear;
 
 import java.util.ArrayList;
 import java.util.List;
-import sheaf.core.reading.TearReading;
 import sheaf.scanner.hole.Slit;
 import sheaf.scanner.sheet.FlatSheet;
 
@@ -36,9 +35,7 @@ record VaneStar(int vanes, double quality, double other, List<Slit> slits) {
   /** A slit that should be there and is not takes away so much, in millimetres. */
   private static final double MISSING = 4;
 
-  /** So much better must a number of vanes fit than the other, and more says no more. */
-  private static final double CLEAR = 8;
-
+  /** A number of vanes that fits so much better than the other says no more, in millimetres. */
   private static final double MOST_CLEAR = 12;
 
   /** Toward the other end the tear itself hides slits: within this angle. */
@@ -74,20 +71,9 @@ record VaneStar(int vanes, double quality, double other, List<Slit> slits) {
   }
 
   /** How much more this star's slits speak for three vanes than for four. */
-  private double forThree() {
+  double forThree() {
     double clearer = Math.min(MOST_CLEAR, quality - other);
     return vanes == 3 ? clearer : -clearer;
-  }
-
-  /** The number of vanes that all stars together tell: one archer's arrows are alike. */
-  static int usual(List<VaneStar> stars) {
-    double three = stars.stream().mapToDouble(VaneStar::forThree).sum();
-    return Math.abs(three) < CLEAR ? TearReading.UNKNOWN_VANES : three > 0 ? 3 : 4;
-  }
-
-  /** Whether nothing here speaks clearly against a number of vanes. */
-  boolean agreesWith(int usual) {
-    return usual == vanes || quality - other < CLEAR;
   }
 
   private static VaneStar around(

@@ -57,6 +57,21 @@ class NoShotTest {
   }
 
   @Test
+  void halfAPunchedHoleNearTheEdgeGoesWithIt() {
+    Imgproc.circle(page, new Point(60, 150), 15, OPEN, -1);
+    Imgproc.rectangle(page, new Rect(40, 130, 17, 40), new Scalar(0), -1);
+    assertThat(left()).isZero();
+  }
+
+  @Test
+  void aHoleWithATearNearTheEdgeStays() {
+    Imgproc.circle(page, new Point(60, 150), 15, OPEN, -1);
+    Imgproc.line(page, new Point(60, 150), new Point(84, 160), OPEN, 6);
+    int open = Core.countNonZero(page);
+    assertThat(left()).isEqualTo(open);
+  }
+
+  @Test
   void aTornEdgeGoes() {
     Imgproc.circle(page, new Point(2, 100), 20, OPEN, -1);
     assertThat(left()).isZero();

@@ -65,10 +65,8 @@ class VaneStarTest {
   }
 
   @Test
-  void oneArchersArrowsHaveAllTheSameVanes() {
-    VaneStar three = star(slits(3, 0, 11), Math.PI);
-    VaneStar four = star(slits(4, 0, 11), 2.4);
-    assertThat(VaneStar.usual(List.of(three, three))).isEqualTo(3);
-    assertThat(VaneStar.usual(List.of(three, four))).isZero();
+  void aStarThatFitsOneNumberOnlySpeaksForIt() {
+    assertThat(star(slits(3, 0, 11), Math.PI).forThree()).isPositive();
+    assertThat(star(slits(4, 0, 11), 2.4).forThree()).isNegative();
   }
 }
