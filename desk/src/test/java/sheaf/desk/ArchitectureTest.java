@@ -47,6 +47,9 @@ class ArchitectureTest {
   /** Measures reading against plain calls of OpenCV, and so makes them. */
   private static final String FLOOR = "sheaf.samples.Floor";
 
+  /** Where the recogniser of digits learns, from pictures made by the hundred thousand. */
+  private static final String TRAINING = "sheaf.samples.digit";
+
   @ArchTest
   static final ArchRule CORE_IS_PURE =
       noClasses()
@@ -108,6 +111,8 @@ class ArchitectureTest {
           .resideOutsideOfPackage("sheaf.scanner..")
           .and()
           .doNotHaveFullyQualifiedName(FLOOR)
+          .and()
+          .resideOutsideOfPackage(TRAINING)
           .should()
           .dependOnClassesThat()
           .resideInAnyPackage("org.opencv..", "org.bytedeco..")

@@ -73,8 +73,10 @@ public enum ReasonCode {
   TICK_UNSURE(ReadingState.CHECK),
   /** Two boxes are ticked where one answer is asked for. */
   TWO_TICKS(ReadingState.CHECK),
-  /** A handwritten number is there for a person to read. */
+  /** A handwritten number cannot be read, or not surely. */
   WRITTEN_NUMBER(ReadingState.CHECK),
+  /** A number is beyond what is usual, or does not go together with others. */
+  NUMBER_IMPLAUSIBLE(ReadingState.CHECK),
 
   /** The printer did not keep the size; the values are corrected for it. */
   PRINT_SCALE(ReadingState.READ);

@@ -191,7 +191,7 @@ public final class Page {
 
   /** How much darker a place is, 0 to 1. */
   @FunctionalInterface
-  interface Depth {
+  public interface Depth {
     /** At a place in millimetres of the page. */
     double at(double x, double y);
   }
@@ -202,7 +202,7 @@ public final class Page {
    * @param room that it lies in
    * @param tint what the depth is multiplied by for red, green and blue
    */
-  void tint(MmRect room, Depth depth, float[] tint) {
+  public void tint(MmRect room, Depth depth, float[] tint) {
     each(
         room,
         (at, x, y) -> {

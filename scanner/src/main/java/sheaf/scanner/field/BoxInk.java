@@ -18,6 +18,11 @@ final class BoxInk {
   /** The box's line and an uncertainty of place are left out: this much inside the edge, in mm. */
   private static final double INSIDE = 0.6;
 
+  /** Beside a box is a strip from here on and so wide, in millimetres: the next row is farther. */
+  private static final double FROM = 0.35;
+
+  private static final double BESIDE = 0.75;
+
   /** The paper's tone is taken from this far around the box, in millimetres. */
   private static final double AROUND = 2;
 
@@ -42,13 +47,31 @@ final class BoxInk {
 
   /** Share of the box's inside that is ink, 0 to 1; lighter ink counts in part. */
   static double share(FlatSheet sheet, MmRect box) {
+    return share(sheet, box, box.grow(-INSIDE));
+  }
+
+  /**
+   * Share of what lies beside a box that is ink, 0 to 1: above, below and to the left, where no
+   * word stands.
+   */
+  static double around(FlatSheet sheet, MmRect box) {
+    double wide = box.width();
+    double high = box.height();
+    double above = box.y() - FROM - BESIDE;
+    MmRect left = new MmRect(box.x() - FROM - BESIDE, box.y(), BESIDE, high);
+    MmRect top = new MmRect(box.x(), above, wide, BESIDE);
+    MmRect bottom = new MmRect(box.x(), box.bottom() + FROM, wide, BESIDE);
+    return (share(sheet, box, left) + share(sheet, box, top) + share(sheet, box, bottom)) / 3;
+  }
+
+  private static double share(FlatSheet sheet, MmRect box, MmRect of) {
     Rect around = sheet.pixels(box.grow(AROUND));
     double paper = paper(sheet.grey(), around);
     try (Mats mats = new Mats()) {
       Mat crop = mats.own(sheet.grey().submat(around));
       Mat ink = mats.mat();
       Core.max(strokes(crop, mats), ramp(crop, paper, SOLID, SOLID_FULL, mats), ink);
-      Rect inside = sheet.pixels(box.grow(-INSIDE));
+      Rect inside = sheet.pixels(of);
       Rect within = new Rect(inside.x - around.x, inside.y - around.y, inside.width, inside.height);
       return Core.mean(mats.own(ink.submat(within))).val[0];
     }

@@ -12,11 +12,13 @@ import sheaf.core.page.MmPoint;
 import sheaf.core.page.MmRect;
 import sheaf.core.reading.FieldReading;
 import sheaf.core.reading.FieldReading.State;
+import sheaf.core.reading.InBox;
+import sheaf.core.reading.NumberJudge;
 import sheaf.core.reading.Reason;
 import sheaf.core.reading.ReasonCode;
 import sheaf.scanner.sheet.FlatSheet;
 
-/** Reads what a person filled in: ticks now; a handwritten number is shown to be there. */
+/** Reads what a person filled in: ticks, and numbers written a digit a box. */
 public final class FieldReader {
 
   /** Less ink than this in a tick box is dust or a stray touch; a thin stroke covers 6 %. */
@@ -25,20 +27,38 @@ public final class FieldReader {
   /** From this on it is a tick. */
   private static final double TICKED = 0.045;
 
-  /** Ink in a digit box from which it counts as written in; a thin 1 covers 4 %. */
-  private static final double WRITTEN = 0.02;
+  /** As full as this, a box was filled, or scribbled over to take a tick back. */
+  private static final double FULL = 0.5;
+
+  /** A tick that was taken back has at least so many times the ink of the one that counts. */
+  private static final double TAKEN_BACK = 1.6;
+
+  /** Who fills a box stays in it; who scribbles over it inks this share of its surroundings. */
+  private static final double SPRAWL = 0.12;
 
   /** How near a hole must be, edge to edge, to throw doubt on a box, in millimetres. */
   private static final double NEAR_HOLE = 1;
 
   private final Layout layout;
 
-  /** Share of each box that is ink. */
+  /** Share of each tick box that is ink. */
   private final Map<MmRect, Double> ink;
 
-  private FieldReader(Layout layout, Map<MmRect, Double> ink) {
+  /** Share of the surroundings of each full tick box that is ink. */
+  private final Map<MmRect, Double> around;
+
+  /** What each digit box shows. */
+  private final Map<MmRect, InBox> digits;
+
+  private FieldReader(
+      Layout layout,
+      Map<MmRect, Double> ink,
+      Map<MmRect, Double> around,
+      Map<MmRect, InBox> digits) {
     this.layout = layout;
     this.ink = ink;
+    this.around = around;
+    this.digits = digits;
   }
 
   /**
@@ -55,11 +75,25 @@ public final class FieldReader {
     }
   }
 
-  /** Measures the ink in all boxes of a layout. */
+  /** Looks at all boxes of a layout. */
   public static FieldReader measure(FlatSheet sheet, Layout layout) {
     Map<MmRect, Double> ink = new HashMap<>();
-    layout.boxes().forEach(box -> ink.put(box, BoxInk.share(sheet, box)));
-    return new FieldReader(layout, ink);
+    List<MmRect> digits = new ArrayList<>();
+    for (Field field : layout.fields()) {
+      if (field instanceof Field.Choice choice) {
+        choice.boxes().forEach(box -> ink.put(box, BoxInk.share(sheet, box)));
+      } else {
+        digits.addAll(field.boxes());
+      }
+    }
+    Map<MmRect, Double> around = new HashMap<>();
+    ink.forEach(
+        (box, share) -> {
+          if (share >= FULL) {
+            around.put(box, BoxInk.around(sheet, box));
+          }
+        });
+    return new FieldReader(layout, ink, around, DigitBoxes.read(sheet, digits));
   }
 
   /**
@@ -76,13 +110,14 @@ public final class FieldReader {
         judge.number(number);
       }
     }
-    return new Fields(judge.readings, judge.doubts);
+    return judge.fields();
   }
 
   /** Judges field after field. */
   private final class Judge {
     private final List<MmRect> torn;
-    private final List<FieldReading> readings = new ArrayList<>();
+    private final Map<String, FieldReading> readings = new HashMap<>();
+    private final NumberJudge numbers = new NumberJudge(NumberJudge.USUALLY_SURE);
     private final List<Reason> doubts = new ArrayList<>();
 
     Judge(List<MmRect> torn) {
@@ -112,11 +147,34 @@ public final class FieldReader {
           ticked.add(option);
         }
       }
+      leaveOutTakenBack(ticked);
+      if (ticked.size() == 1 && sprawls(ticked.get(0).box())) {
+        confidence = 0.5;
+        doubts.add(
+            Reason.at(
+                ReasonCode.TICK_UNSURE,
+                "Is the box \"%s\" at \"%s\" ticked, or scribbled out?"
+                    .formatted(ticked.get(0).value(), choice.label()),
+                ticked.get(0).box().centre()));
+      }
       if (ticked.size() > 1) {
         confidence = 0.5;
         doubts.add(twoTicks(choice, ticked));
       }
-      readings.add(reading(choice, ticked, confidence));
+      readings.put(choice.key(), reading(choice, ticked, confidence));
+    }
+
+    /** Of two ticks the one counts that was not scribbled over. */
+    private void leaveOutTakenBack(List<Field.Option> ticked) {
+      if (ticked.size() == 2) {
+        double least = ticked.stream().mapToDouble(option -> ink.get(option.box())).min().orElse(0);
+        ticked.removeIf(
+            option -> sprawls(option.box()) && ink.get(option.box()) > TAKEN_BACK * least);
+      }
+    }
+
+    private boolean sprawls(MmRect box) {
+      return around.getOrDefault(box, 0.0) >= SPRAWL;
     }
 
     private static Reason twoTicks(Field.Choice choice, List<Field.Option> ticked) {
@@ -147,19 +205,22 @@ public final class FieldReader {
     }
 
     private void number(Field.Number number) {
-      boolean written = number.digits().stream().anyMatch(digit -> ink.get(digit.box()) > WRITTEN);
-      if (!written) {
-        readings.add(blank(number.key(), 1));
-        return;
+      List<InBox> boxes = new ArrayList<>();
+      for (MmRect box : number.boxes()) {
+        InBox shown = digits.get(box);
+        boolean hidden = isTorn(box) && !(shown instanceof InBox.Blank);
+        boxes.add(hidden ? new InBox.Unclear() : shown);
       }
-      doubts.add(
-          Reason.at(
-              ReasonCode.WRITTEN_NUMBER,
-              "A number is written at \"%s\": a person must read it.".formatted(number.label()),
-              number.digits().get(0).box().centre()));
-      readings.add(
-          new FieldReading(
-              number.key(), State.CHECK, "", OptionalDouble.empty(), number.unit(), 0));
+      numbers.add(number, boxes);
+    }
+
+    /** All readings in the layout's order. */
+    private Fields fields() {
+      NumberJudge.Numbers judged = numbers.judge();
+      judged.readings().forEach(reading -> readings.put(reading.key(), reading));
+      doubts.addAll(judged.doubts());
+      return new Fields(
+          layout.fields().stream().map(field -> readings.get(field.key())).toList(), doubts);
     }
 
     private boolean surelyTicked(Field.Option option) {

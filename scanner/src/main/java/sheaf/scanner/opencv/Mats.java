@@ -1,5 +1,6 @@
 package sheaf.scanner.opencv;
 
+import java.lang.ref.Reference;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import org.opencv.core.Mat;
@@ -35,8 +36,9 @@ public final class Mats implements AutoCloseable {
 
   @Override
   public void close() {
-    while (!owned.isEmpty()) {
-      owned.pop().release();
-    }
+    owned.forEach(Mat::release);
+    // Nobody else holds them: without this the garbage collector's cleaner could delete one while
+    // its release is still under way.
+    Reference.reachabilityFence(this);
   }
 }
