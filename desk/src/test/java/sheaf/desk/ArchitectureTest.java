@@ -47,7 +47,7 @@ class ArchitectureTest {
   /** Measures reading against plain calls of OpenCV, and so makes them. */
   private static final String FLOOR = "sheaf.samples.Floor";
 
-  /** Where the recogniser of digits learns, from pictures made by the hundred thousand. */
+  /** Makes the pictures that the recogniser of digits learns from, by the hundred thousand. */
   private static final String TRAINING = "sheaf.samples.digit";
 
   @ArchTest

@@ -1,12 +1,14 @@
 package sheaf.samples.digit;
 
-import java.util.ArrayList;
+import java.awt.geom.AffineTransform;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.random.RandomGenerator;
+import java.util.stream.IntStream;
 import sheaf.scanner.digit.DigitPicture;
 
-/** Pictures to learn from, one after another without end: digits mostly, and what is none. */
+/** Pictures to learn from: digits mostly, and what is none. */
 final class Lessons {
 
   /** Share of what is no digit. */
@@ -14,6 +16,12 @@ final class Lessons {
 
   /** Share of digits in the printed face. */
   private static final double PRINTED = 0.04;
+
+  /** How far pictures are turned, in radians, slanted, and made larger; one standard deviation. */
+  private static final double TURN = 0.07;
+
+  private static final double SLANT = 0.07;
+  private static final double GROWTH = 0.05;
 
   private final DigitSet digits;
   private final long seed;
@@ -30,19 +38,36 @@ final class Lessons {
    */
   record Lesson(DigitPicture picture, int label) {
 
-    /** The same, moved by so many pixels. */
-    Lesson moved(int right, int down) {
-      return new Lesson(picture.moved(right, down), label);
+    /** The same, moved by up to a pixel each way. */
+    Lesson moved(RandomGenerator random) {
+      return new Lesson(picture.moved(random.nextInt(-1, 2), random.nextInt(-1, 2)), label);
+    }
+
+    /** The same, a little turned, slanted, larger or smaller. */
+    Lesson bent(RandomGenerator random) {
+      double middle = (DigitPicture.SIDE - 1) / 2.0;
+      AffineTransform bend = new AffineTransform();
+      bend.translate(middle + random.nextDouble(-1, 1), middle + random.nextDouble(-1, 1));
+      bend.rotate(random.nextGaussian() * TURN);
+      bend.shear(random.nextGaussian() * SLANT, 0);
+      bend.scale(1 + random.nextGaussian() * GROWTH, 1 + random.nextGaussian() * GROWTH);
+      bend.translate(-middle, -middle);
+      PenMark mark = new PenMark(DigitPicture.SIDE, DigitPicture.SIDE, picture.dark());
+      float[] dark = new float[picture.dark().length];
+      double[] at = new double[2];
+      for (int i = 0; i < dark.length; i++) {
+        at[0] = i % DigitPicture.SIDE;
+        at[1] = i / DigitPicture.SIDE;
+        bend.transform(at, 0, at, 0, 1);
+        dark[i] = mark.at(at[0], at[1]);
+      }
+      return new Lesson(new DigitPicture(dark), label);
     }
   }
 
-  /** So many new ones, the same in every run. */
-  List<Lesson> some(int count, long number) {
-    List<Lesson> some = new ArrayList<>();
-    for (int i = 0; i < count; i++) {
-      some.add(lesson(number * count + i));
-    }
-    return some;
+  /** The first so many, the same in every run. */
+  List<Lesson> first(int count) {
+    return IntStream.range(0, count).parallel().mapToObj(this::lesson).toList();
   }
 
   private Lesson lesson(long number) {

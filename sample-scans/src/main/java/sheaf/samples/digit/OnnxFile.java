@@ -5,7 +5,6 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import sheaf.scanner.digit.DigitPicture;
 
 /**
  * A network as an ONNX file (version 7 of the format, operator set 13), which OpenCV reads. The
@@ -18,65 +17,94 @@ final class OnnxFile {
   private static final int INTS = 7;
 
   private final Message graph = new Message();
+  private final int side;
 
-  private OnnxFile() {}
+  /** The name of what came out of the layer before. */
+  private String at = "picture";
 
-  static byte[] of(Network network) {
-    OnnxFile file = new OnnxFile();
-    String at = file.rectified("picture", "1", network.first);
-    at = file.pooled(at, "1");
-    at = file.rectified(at, "2", network.second);
-    at = file.pooled(at, "2");
-    at = file.rectified(at, "3", network.third);
-    file.node("Flatten", List.of(at), "flat");
-    file.dense("flat", "hidden", network.hidden);
-    file.node("Relu", List.of("hidden"), "kept");
-    file.dense("kept", "classes", network.last);
-    file.graph.text(2, "digits");
-    file.graph.message(11, tensorInfo("picture", 1, 1, DigitPicture.SIDE, DigitPicture.SIDE));
-    file.graph.message(12, tensorInfo("classes", 1, Network.CLASSES));
+  /** How many values, channels of a picture first, came out of it. */
+  private int channels = 1;
+
+  private int layers;
+
+  /** A file of no layers yet, for pictures with so many pixels across and down. */
+  OnnxFile(int side) {
+    this.side = side;
+  }
+
+  /**
+   * Adds a convolution over 3 x 3 places with a border of zeros, rectified.
+   *
+   * @param kernels filter by filter, channel by channel, row by row
+   * @param biases one a filter
+   */
+  void convolution(float[] kernels, float[] biases) {
+    String name = next();
+    tensor("kernels" + name, kernels, biases.length, channels, 3, 3);
+    tensor("bias" + name, biases, biases.length);
+    node(
+        "Conv",
+        List.of(at, "kernels" + name, "bias" + name),
+        "conv" + name,
+        numbers("kernel_shape", 3, 3),
+        numbers("pads", 1, 1, 1, 1));
+    channels = biases.length;
+    rectified();
+  }
+
+  /** Keeps the largest of each four places. */
+  void halved() {
+    node(
+        "MaxPool",
+        List.of(at),
+        "pool" + next(),
+        numbers("kernel_shape", 2, 2),
+        numbers("strides", 2, 2));
+  }
+
+  /** Sets what is negative to zero. */
+  void rectified() {
+    node("Relu", List.of(at), "relu" + next());
+  }
+
+  /**
+   * Adds a layer in which everything that comes out depends on everything before.
+   *
+   * @param matrix row by row, one for each value that comes out
+   * @param biases one a row
+   */
+  void dense(float[] matrix, float[] biases) {
+    String name = next();
+    node("Flatten", List.of(at), "flat" + name);
+    tensor("matrix" + name, matrix, biases.length, matrix.length / biases.length);
+    tensor("bias" + name, biases, biases.length);
+    Message turned = new Message();
+    turned.text(1, "transB");
+    turned.number(3, 1);
+    turned.number(20, INT);
+    node("Gemm", List.of(at, "matrix" + name, "bias" + name), "dense" + name, turned);
+    channels = biases.length;
+  }
+
+  private String next() {
+    layers++;
+    return String.valueOf(layers);
+  }
+
+  /** The file, whose result is what comes out of the last layer, a dense one. */
+  byte[] bytes() {
+    graph.text(2, "digits");
+    graph.message(11, tensorInfo("picture", 1, 1, side, side));
+    graph.message(12, tensorInfo(at, 1, channels));
     Message operators = new Message();
     operators.text(1, "");
     operators.number(2, 13);
     Message model = new Message();
     model.number(1, 7);
     model.text(2, "sheaf");
-    model.message(7, file.graph);
+    model.message(7, graph);
     model.message(8, operators);
     return model.bytes();
-  }
-
-  private String rectified(String from, String name, Convolution layer) {
-    tensor("kernels" + name, layer.kernels.value, layer.out, layer.in, 3, 3);
-    tensor("bias" + name, layer.bias.value, layer.out);
-    node(
-        "Conv",
-        List.of(from, "kernels" + name, "bias" + name),
-        "conv" + name,
-        numbers("kernel_shape", 3, 3),
-        numbers("pads", 1, 1, 1, 1));
-    node("Relu", List.of("conv" + name), "relu" + name);
-    return "relu" + name;
-  }
-
-  private String pooled(String from, String name) {
-    node(
-        "MaxPool",
-        List.of(from),
-        "pool" + name,
-        numbers("kernel_shape", 2, 2),
-        numbers("strides", 2, 2));
-    return "pool" + name;
-  }
-
-  private void dense(String from, String name, Dense layer) {
-    tensor(name + "_matrix", layer.matrix.value, layer.out, layer.in);
-    tensor(name + "_bias", layer.bias.value, layer.out);
-    Message turned = new Message();
-    turned.text(1, "transB");
-    turned.number(3, 1);
-    turned.number(20, INT);
-    node("Gemm", List.of(from, name + "_matrix", name + "_bias"), name, turned);
   }
 
   private void node(String operator, List<String> from, String to, Message... attributes) {
@@ -89,6 +117,7 @@ final class OnnxFile {
       node.message(5, attribute);
     }
     graph.message(1, node);
+    at = to;
   }
 
   private static Message numbers(String name, int... values) {

@@ -1,82 +1,102 @@
 package sheaf.samples.digit;
 
+import ai.djl.engine.Engine;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
-import org.bytedeco.openblas.global.openblas;
+import java.util.Random;
+import org.opencv.core.CvType;
+import org.opencv.core.Mat;
+import org.opencv.core.MatOfByte;
+import org.opencv.dnn.Dnn;
+import org.opencv.dnn.Net;
 import sheaf.samples.Terminal;
 import sheaf.samples.digit.Lessons.Lesson;
 import sheaf.scanner.digit.DigitPicture;
+import sheaf.scanner.opencv.Mats;
 import sheaf.scanner.opencv.NativeLibraries;
 
-/** Makes the recogniser of digits anew. */
+/** Teaches the recogniser of digits anew: {@code TrainDigits DATA ONNX LESSONS TIMES}. */
 public final class TrainDigits {
 
-  /** The longest step; it becomes shorter as a half cosine does. */
-  private static final double RATE = 1e-3;
+  /** Pictures that are looked at before the network learns from them. */
+  private static final int BATCH = 64;
 
-  /** New pictures in each batch; the others are remembered ones. */
-  private static final int NEW = Network.BATCH / 4;
+  private static final int SEED = 1;
 
-  /** Batches between two lines of the report. */
-  private static final int REPORT = 250;
+  /** Scores of the file and of the network differ by rounding only: 11 scores of some tens. */
+  private static final double MOST_OFF = 1e-2;
 
   private TrainDigits() {}
 
   /**
-   * Learns, and writes the network as an ONNX file.
+   * Learns, and writes the network as an ONNX file after each time through all lessons.
    *
-   * @param args the folder of the set's idx files, the file to write, how many batches of 32 to
-   *     learn from, the seed, and where learning is to go on, the file to go on from
+   * @param args the folder of the set's idx files, the file to write, how many pictures to make,
+   *     and how many times to go through them
    */
-  public static void main(String[] args)
-      throws IOException, ExecutionException, InterruptedException {
-    // One thread adds the sums up in the same order in every run. OpenBLAS comes before OpenCV,
-    // which brings another copy of it: behind that one it is six times as slow.
-    openblas.blas_set_num_threads(1);
+  public static void main(String[] args) throws IOException {
+    if (args.length != 4) {
+      throw new IllegalArgumentException("usage: TrainDigits DATA ONNX LESSONS TIMES");
+    }
+    // Its libraries must be loaded before those of OpenCV, which bring some of the same names.
+    Engine.getInstance().setRandomSeed(SEED);
     NativeLibraries.load();
-    int batches = Integer.parseInt(args[2]);
-    long seed = Long.parseLong(args[3]);
-    Lessons lessons = new Lessons(DigitSet.training(Path.of(args[0])), seed);
-    Network network = new Network(seed);
-    if (args.length > 4) {
-      network.goOnFrom(OnnxWeights.of(Files.readAllBytes(Path.of(args[4]))));
-    }
-    Rehearsal rehearsal = new Rehearsal(seed);
-    // One thread makes them all: OpenCV keeps something for every thread that calls it.
-    ExecutorService maker = Executors.newSingleThreadExecutor();
-    Future<List<Lesson>> next = maker.submit(() -> lessons.some(NEW, 0));
-    double loss = 0;
-    for (int i = 0; i < batches; i++) {
-      List<Lesson> batch = rehearsal.fill(next.get(), Network.BATCH);
-      int following = i + 1;
-      next = maker.submit(() -> lessons.some(NEW, following));
-      loss += learn(network, batch, RATE * (1 + Math.cos(Math.PI * i / batches)) / 2);
-      if (following % REPORT == 0) {
-        Terminal.out().printf("%d batches: mean loss %.4f%n", following, loss / REPORT);
-        loss = 0;
-        Files.write(Path.of(args[1]), OnnxFile.of(network));
-      }
-    }
-    maker.shutdown();
-    Files.write(Path.of(args[1]), OnnxFile.of(network));
+    Lessons lessons = new Lessons(DigitSet.training(Path.of(args[0])), SEED);
+    List<Lesson> made = lessons.first(Integer.parseInt(args[2]));
+    learn(made, Integer.parseInt(args[3]), Path.of(args[1]));
   }
 
-  static double learn(Network network, List<Lesson> batch, double rate) {
-    int places = DigitPicture.SIDE * DigitPicture.SIDE;
-    float[] pictures = new float[places * batch.size()];
-    int[] labels = new int[batch.size()];
-    for (int b = 0; b < labels.length; b++) {
-      labels[b] = batch.get(b).label();
-      for (int i = 0; i < places; i++) {
-        pictures[i * labels.length + b] = batch.get(b).picture().dark()[i];
+  private static void learn(List<Lesson> made, int times, Path file) throws IOException {
+    Random random = new Random(SEED);
+    List<Lesson> order = new ArrayList<>(made);
+    int batches = order.size() / BATCH;
+    try (DigitNet net = new DigitNet(batches * times)) {
+      for (int time = 1; time <= times; time++) {
+        Collections.shuffle(order, random);
+        double loss = 0;
+        for (int i = 0; i < batches; i++) {
+          List<Lesson> batch = order.subList(i * BATCH, (i + 1) * BATCH);
+          loss += net.learn(batch.stream().map(one -> another(one, random)).toList());
+        }
+        Terminal.out().printf("%d times: mean loss %.4f%n", time, loss / batches);
+        Files.write(file, net.onnx());
       }
+      compare(net, Files.readAllBytes(file), made.subList(0, BATCH));
     }
-    return network.learn(pictures, labels, rate);
+  }
+
+  /** What was seen before is changed a little, as new lessons are dear to make. */
+  private static Lesson another(Lesson lesson, Random random) {
+    return random.nextBoolean() ? lesson.moved(random) : lesson.bent(random);
+  }
+
+  /** Holds the file, as OpenCV runs it, against the network that was taught. */
+  private static void compare(DigitNet net, byte[] file, List<Lesson> some) {
+    float[] taught = net.scores(some);
+    int side = DigitPicture.SIDE;
+    float[] dark = new float[some.size() * side * side];
+    for (int i = 0; i < some.size(); i++) {
+      System.arraycopy(some.get(i).picture().dark(), 0, dark, i * side * side, side * side);
+    }
+    float[] read = new float[taught.length];
+    try (Mats mats = new Mats()) {
+      Mat pictures = mats.own(new Mat(new int[] {some.size(), 1, side, side}, CvType.CV_32F));
+      pictures.put(new int[4], dark);
+      Net reader = Dnn.readNetFromONNX(mats.own(new MatOfByte(file)));
+      reader.setInput(pictures);
+      mats.own(reader.forward()).get(0, 0, read);
+    }
+    double most = 0;
+    for (int i = 0; i < taught.length; i++) {
+      most = Math.max(most, Math.abs(taught[i] - read[i]));
+    }
+    Terminal.out().printf("OpenCV's scores are at most %.2g off%n", most);
+    if (most > MOST_OFF) {
+      throw new IllegalStateException("The file does not say what the network learnt.");
+    }
   }
 }
