@@ -55,6 +55,7 @@ class PoorPictureTest {
         List.of(
             mishap("burnt out", picture -> toned(picture, grey -> clamp(3.0 * grey))),
             mishap("washed out", picture -> toned(picture, grey -> clamp(200 + 0.2 * grey))),
+            mishap("nearly white", picture -> toned(picture, grey -> clamp(235 + 0.08 * grey))),
             mishap("grainy", picture -> noisy(picture, 25, 2)),
             mishap(
                 "taken in the dark", picture -> noisy(toned(picture, g -> g * 15 / 100), 4, 1))));
@@ -65,7 +66,6 @@ class PoorPictureTest {
         List.of(
             mishap("out of focus", picture -> blurred(picture, 4)),
             mishap("far out of focus", picture -> blurred(picture, 10)),
-            mishap("nearly white", picture -> toned(picture, grey -> clamp(235 + 0.08 * grey))),
             mishap("nearly black", picture -> toned(picture, grey -> grey * 3 / 100))));
   }
 
