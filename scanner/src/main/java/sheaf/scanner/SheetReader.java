@@ -3,6 +3,7 @@ package sheaf.scanner;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import sheaf.core.reading.NumberJudge;
 import sheaf.core.reading.PageReading;
 import sheaf.core.reading.Reason;
 import sheaf.core.reading.ReasonCode;
@@ -24,8 +25,20 @@ public final class SheetReader {
     SKIP
   }
 
-  /** A reader; the first one loads the native libraries. */
+  private final double sure;
+
+  /** A reader that takes numbers for read as usual; the first one loads the native libraries. */
   public SheetReader() {
+    this(NumberJudge.USUALLY_SURE);
+  }
+
+  /**
+   * A reader; the first one loads the native libraries.
+   *
+   * @param sure numbers at least this sure need nobody's look, 0 to 1
+   */
+  public SheetReader(double sure) {
+    this.sure = sure;
     NativeLibraries.load();
   }
 
@@ -72,10 +85,10 @@ public final class SheetReader {
     }
   }
 
-  private static ReadPage page(String source, PictureFile pictures, int index, Proof proof) {
+  private ReadPage page(String source, PictureFile pictures, int index, Proof proof) {
     try (Picture picture = decoded(pictures, index);
         SheetInPicture sheet = SheetInPicture.find(picture)) {
-      SheetReading reading = SheetReading.of(source, sheet);
+      SheetReading reading = SheetReading.of(source, sheet, sure);
       return new ReadPage(
           reading.page(),
           proof == Proof.DRAW

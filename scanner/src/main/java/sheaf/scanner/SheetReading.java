@@ -30,13 +30,13 @@ record SheetReading(PageReading page, List<SlitLine> slits) {
    */
   private static final double FLAT_ENOUGH = 0.7;
 
-  static SheetReading of(String source, SheetInPicture sheet) {
+  static SheetReading of(String source, SheetInPicture sheet, double sure) {
     List<Reason> reasons = new ArrayList<>();
     sheet.printScale().flatMap(PrintSize::worthSaying).ifPresent(reasons::add);
     HiddenPrint.doubt(sheet.flat(), sheet.layout()).ifPresent(reasons::add);
     curl(sheet).ifPresent(reasons::add);
     FieldReader boxes = FieldReader.measure(sheet.flat(), sheet.layout());
-    List<FieldReading> ticks = boxes.read(List.of()).readings();
+    List<FieldReading> ticks = boxes.read(List.of(), sure).readings();
     ArrowsShot shot = ArrowsShot.of(ticks, sheet.layout());
     boolean zones = TearReader.reads(sheet.layout());
     TearReader.Tears tears =
@@ -46,7 +46,7 @@ record SheetReading(PageReading page, List<SlitLine> slits) {
     HoleReader.Holes holes =
         zones ? HoleReader.Holes.NONE : HoleReader.read(sheet.flat(), sheet.layout(), shot);
     reasons.addAll(holes.doubts());
-    FieldReader.Fields fields = boxes.read(zones ? tears.torn() : holes.torn());
+    FieldReader.Fields fields = boxes.read(zones ? tears.torn() : holes.torn(), sure);
     reasons.addAll(fields.doubts());
     reasons.addAll(ArrowCount.against(holes.found(), shot));
     PageReading page =

@@ -12,6 +12,7 @@ import sheaf.desk.demo.DemoText;
 import sheaf.desk.demo.Tried;
 import sheaf.desk.outcome.ExitStatus;
 import sheaf.desk.outcome.Trouble;
+import sheaf.desk.profile.ShopProfile;
 import sheaf.desk.report.JobReport;
 import sheaf.desk.report.PageTable;
 import sheaf.desk.report.Text;
@@ -51,7 +52,9 @@ final class DemoCommand implements Callable<Integer> {
     Console console = desk.console();
     DemoFolder folder = new DemoFolder(out);
     Progress progress = new Progress(console, desk.clock(), Demo.samples());
-    Demo demo = new Demo(desk.reader().get(), Version.number(), folder, desk.clock());
+    Demo demo =
+        new Demo(
+            desk.reader().apply(ShopProfile.USUAL.sure()), Version.number(), folder, desk.clock());
     progress.show(0, 0);
     Demo.Result result;
     try {

@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.util.Map;
-import java.util.function.Supplier;
+import java.util.function.DoubleFunction;
 import sheaf.desk.home.HomeFolder;
 import sheaf.desk.intake.PageSource;
 
@@ -15,14 +15,15 @@ import sheaf.desk.intake.PageSource;
  * @param environment the process's variables
  * @param clock the time and the date on cards
  * @param random for the names of jobs
- * @param reader makes a reader of pages, only when one is needed, since that takes a moment
+ * @param reader makes a reader of pages that takes numbers for read from a sureness on, 0 to 1;
+ *     only when one is needed, since that takes a moment
  */
 public record Desk(
     Console console,
     Map<String, String> environment,
     Clock clock,
     SecureRandom random,
-    Supplier<PageSource> reader) {
+    DoubleFunction<PageSource> reader) {
 
   /** The folder of this user. */
   HomeFolder usersHome() {

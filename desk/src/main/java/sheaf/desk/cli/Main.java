@@ -22,7 +22,7 @@ public final class Main {
             System.getenv(),
             Clock.systemDefaultZone(),
             new SecureRandom(),
-            () -> new SheetReader()::read);
+            sure -> new SheetReader(sure)::read);
     System.exit(Sheaf.run(desk, args));
   }
 }

@@ -59,7 +59,8 @@ final class ReadCommand implements Callable<Integer> {
   public Integer call() {
     Optional<ProofFolder> proofs = Optional.ofNullable(proof).map(ProofFolder::new);
     try (Store store = Store.open(sheaf.home(), desk.clock())) {
-      Intake intake = new Intake(desk.reader().get(), Version.number(), store, proofs);
+      Intake intake =
+          new Intake(desk.reader().apply(sheaf.profile().sure()), Version.number(), store, proofs);
       Telling telling = json ? Telling.FOR_PROGRAMS : Telling.FOR_PEOPLE;
       return new ReadingRun(desk, intake, telling, files).run(sheaf.homeWords()).number();
     }

@@ -18,7 +18,8 @@ final class KnownKeys {
                   "shop.logo",
                   "record.address",
                   "distances.yd",
-                  "distances.m"),
+                  "distances.m",
+                  "reading.sure"),
               Arrays.stream(DriftMeasure.values()).map(measure -> "tolerances." + measure.key()))
           .toList();
 

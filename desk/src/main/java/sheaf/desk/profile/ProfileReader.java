@@ -65,6 +65,7 @@ final class ProfileReader {
         words("record.address", RecordAddress::new),
         distances,
         own.keySet(),
+        value("reading.sure", ProfileReader::sure).orElse(usual.sure()),
         tolerances());
   }
 
@@ -79,6 +80,16 @@ final class ProfileReader {
     } catch (InvalidPathException e) {
       throw new IllegalArgumentException("is no name of a file: '" + file + "'", e);
     }
+  }
+
+  private static double sure(Object value) {
+    if (value instanceof Number share
+        && share.doubleValue() >= ShopProfile.LEAST_SURE
+        && share.doubleValue() <= 1) {
+      return share.doubleValue();
+    }
+    throw new IllegalArgumentException(
+        "must be a number from " + ShopProfile.LEAST_SURE + " to 1, not " + quoted(value));
   }
 
   private Map<DriftMeasure, Tolerance> tolerances() {

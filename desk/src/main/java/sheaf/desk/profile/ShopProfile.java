@@ -12,6 +12,7 @@ import sheaf.core.layout.UnitSystem;
 import sheaf.core.measure.Distance;
 import sheaf.core.measure.Unit;
 import sheaf.core.page.Paper;
+import sheaf.core.reading.NumberJudge;
 import sheaf.desk.home.RecordAddress;
 import sheaf.desk.home.Settings;
 import sheaf.forms.Shop;
@@ -25,6 +26,8 @@ import sheaf.forms.Shop;
  * @param recordAddress where the record pages are on the web; empty when there are none
  * @param distances offered on sheets, near to far, for each kind of units in yards or metres
  * @param ownDistances the units for which the shop set distances itself
+ * @param sure numbers on cards that are at least this sure need nobody's look, {@link #LEAST_SURE}
+ *     to 1
  * @param tolerances how far each measure may drift before it is told; all measures are there
  */
 public record ShopProfile(
@@ -34,7 +37,11 @@ public record ShopProfile(
     Optional<RecordAddress> recordAddress,
     Map<UnitSystem, List<Distance>> distances,
     Set<UnitSystem> ownDistances,
+    double sure,
     Map<DriftMeasure, Tolerance> tolerances) {
+
+  /** Of numbers less sure than this, too many would be wrong without a word. */
+  public static final double LEAST_SURE = 0.9;
 
   /** What holds where a shop sets nothing: letter paper, inches and yards. */
   public static final ShopProfile USUAL =
@@ -47,6 +54,7 @@ public record ShopProfile(
               UnitSystem.INCHES, distances(Unit.YARD, 10, 15, 20, 25, 30, 40, 50),
               UnitSystem.METRIC, distances(Unit.METRE, 10, 15, 18, 20, 30, 40, 50)),
           Set.of(),
+          NumberJudge.USUALLY_SURE,
           usualTolerances());
 
   /** Copies what it is given; throws unless each map has all its keys. */
@@ -98,6 +106,7 @@ public record ShopProfile(
         older.recordAddress(),
         USUAL.distances,
         USUAL.ownDistances,
+        USUAL.sure,
         USUAL.tolerances);
   }
 }

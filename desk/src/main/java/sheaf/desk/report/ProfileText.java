@@ -63,6 +63,7 @@ public final class ProfileText {
     line("record address", profile.recordAddress().map(RecordAddress::text));
     line("distances", Optional.of(distances(profile.distances(UnitSystem.INCHES))));
     line("", Optional.of(distances(profile.distances(UnitSystem.METRIC))));
+    line("sure numbers", Optional.of("from " + profile.sure()));
     text.append("  tolerances\n");
     profile
         .tolerances()

@@ -10,6 +10,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
+import java.util.function.DoubleFunction;
 import sheaf.desk.intake.PageSource;
 
 /**
@@ -24,6 +25,11 @@ record CommandRun(int status, byte[] bytes, String err) {
   static final Clock CLOCK = Clock.fixed(Instant.parse("2026-09-14T16:30:00Z"), ZoneOffset.UTC);
 
   static CommandRun of(Path home, PageSource reader, String... words) {
+    return reading(home, sure -> reader, words);
+  }
+
+  /** A command whose reader depends on how sure a number must be. */
+  static CommandRun reading(Path home, DoubleFunction<PageSource> reader, String... words) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     Console console =
@@ -33,12 +39,7 @@ record CommandRun(int status, byte[] bytes, String err) {
             false,
             80);
     Desk desk =
-        new Desk(
-            console,
-            Map.of("SHEAF_HOME", home.toString()),
-            CLOCK,
-            new SecureRandom(),
-            () -> reader);
+        new Desk(console, Map.of("SHEAF_HOME", home.toString()), CLOCK, new SecureRandom(), reader);
     int status = Sheaf.run(desk, words);
     return new CommandRun(
         status,

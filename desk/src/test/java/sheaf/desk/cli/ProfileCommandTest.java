@@ -44,7 +44,8 @@ class ProfileCommandTest {
             "Shop profile " + file(),
             "  name                  Bogenwerkstatt Ä",
             "  distances             10 yd, 15 yd, 20 yd, 25 yd, 30 yd, 40 yd, 50 yd",
-            "                        18 m, 30 m");
+            "                        18 m, 30 m",
+            "  sure numbers          from 0.99");
   }
 
   @Test

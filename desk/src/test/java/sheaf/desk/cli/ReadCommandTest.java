@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import sheaf.core.reading.ReasonCode;
@@ -35,6 +37,23 @@ class ReadCommandTest {
             folder.resolve("a.pdf") + "#2",
             folder.resolve("b.jpg").toString());
     assertThat(run.err()).isEmpty();
+  }
+
+  @Test
+  void profileSaysHowSureNumbersMustBe() throws Exception {
+    Path home = folder.resolve("shop");
+    CommandRun.of(home, "profile", "new");
+    Files.writeString(home.resolve("sheaf.toml"), "[reading]\nsure = 0.97\n");
+    List<Double> asked = new ArrayList<>();
+    CommandRun.reading(
+        home,
+        sure -> {
+          asked.add(sure);
+          return READER;
+        },
+        "read",
+        file("b.jpg", "pair"));
+    assertThat(asked).containsExactly(0.97);
   }
 
   @Test

@@ -58,6 +58,7 @@ class NewProfileTest {
     assertThat(profile.paper()).isEqualTo(usual.paper());
     assertThat(profile.units()).isEqualTo(usual.units());
     assertThat(profile.distances()).isEqualTo(usual.distances());
+    assertThat(profile.sure()).isEqualTo(usual.sure());
     assertThat(profile.tolerances()).isEqualTo(usual.tolerances());
   }
 

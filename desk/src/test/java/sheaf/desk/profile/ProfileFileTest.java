@@ -42,6 +42,8 @@ class ProfileFileTest {
             [distances]
             yd = [5, 20]
             m = [18]
+            [reading]
+            sure = 0.995
             [tolerances]
             brace_height = "2 mm"
             speed = "5 fps"
@@ -55,6 +57,7 @@ class ProfileFileTest {
     assertThat(profile.distances(UnitSystem.INCHES))
         .containsExactly(new Distance(5, Unit.YARD), new Distance(20, Unit.YARD));
     assertThat(profile.distances(UnitSystem.METRIC)).containsExactly(new Distance(18, Unit.METRE));
+    assertThat(profile.sure()).isEqualTo(0.995);
     assertThat(profile.tolerance(DriftMeasure.BRACE_HEIGHT))
         .isEqualTo(new Tolerance(2, Unit.MILLIMETRE));
     assertThat(profile.tolerance(DriftMeasure.SPEED))
@@ -129,6 +132,10 @@ class ProfileFileTest {
           distances.m = [18.5]       | distances.m must hold whole numbers from 1 to 999, not 18.5.
           distances.m = ["18 m"]     | distances.m must hold whole numbers from 1 to 999, not '18 m'.
           distances.m = [20, 10]     | distances.m must go from near to far, each once, but 10 stands behind 20.
+          reading.sure = 0.5         | reading.sure must be a number from 0.9 to 1, not 0.5.
+          reading.sure = 99          | reading.sure must be a number from 0.9 to 1, not 99.
+          reading.sure = nan         | reading.sure must be a number from 0.9 to 1, not NaN.
+          reading.sure = "0.99"      | reading.sure must be a number from 0.9 to 1, not '0.99'.
           tolerances.speed = 3       | tolerances.speed must be words in quotation marks, not 3.
           tolerances.speed = "3 mm"  | tolerances.speed must be in ft/s or m/s, not '3 mm'.
           tolerances.brace = "1 lb"  | tolerances.brace is no setting; did you mean brace_height under [tolerances]?

@@ -15,6 +15,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.function.LongFunction;
 import java.util.stream.Stream;
 import sheaf.core.page.MmPoint;
+import sheaf.core.reading.NumberJudge;
 import sheaf.samples.FlatbedMix;
 import sheaf.samples.PhotoMix;
 import sheaf.samples.Sample;
@@ -91,7 +92,9 @@ public final class RimStudy {
         SheetInPicture sheet = SheetInPicture.find(picture)) {
       ArrowsShot shot =
           ArrowsShot.of(
-              FieldReader.measure(sheet.flat(), sheet.layout()).read(List.of()).readings(),
+              FieldReader.measure(sheet.flat(), sheet.layout())
+                  .read(List.of(), NumberJudge.USUALLY_SURE)
+                  .readings(),
               sheet.layout());
       RimSurvey survey = RimSurvey.of(sheet.flat(), sheet.layout(), shot, radius);
       List<SurveyedHole> holes = new ArrayList<>();

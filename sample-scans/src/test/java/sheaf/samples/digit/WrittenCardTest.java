@@ -9,6 +9,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import sheaf.core.job.JobId;
 import sheaf.core.job.SheetCode;
+import sheaf.core.layout.Field;
 import sheaf.core.layout.Layout;
 import sheaf.core.layout.Layouts;
 import sheaf.core.layout.UnitSystem;
@@ -26,6 +27,7 @@ class WrittenCardTest {
       Layouts.current(Variant.FRONT, Paper.LETTER, UnitSystem.INCHES);
 
   private static CardWriter writer;
+  private static byte[] file;
   private static PageReading page;
 
   @BeforeAll
@@ -36,10 +38,24 @@ class WrittenCardTest {
     writer.tick("hand", "right").tick("loosed_by", "release").tick("inspect_limbs", "sound");
     found(writer);
     left(writer);
-    byte[] file = FilledCard.scan(code, writer.hands(), 200, 132);
+    file = FilledCard.scan(code, writer.hands(), 200, 132);
+    page = read(reader);
+  }
+
+  private static PageReading read(SheetReader reader) {
     List<PageReading> pages = new ArrayList<>();
     reader.read("card", file, SheetReader.Proof.SKIP, one -> pages.add(one.reading()));
-    page = pages.get(0);
+    return pages.get(0);
+  }
+
+  @Test
+  void whereOnlyCertaintyIsEnoughEveryNumberIsAskedAbout() {
+    PageReading strict = read(new SheetReader(1));
+    LAYOUT.fields().stream()
+        .filter(Field.Number.class::isInstance)
+        .map(field -> strict.field(field.key()).orElseThrow())
+        .forEach(reading -> assertThat(reading.state()).isNotEqualTo(State.READ));
+    assertThat(strict.field("hand")).isEqualTo(page.field("hand"));
   }
 
   @Test

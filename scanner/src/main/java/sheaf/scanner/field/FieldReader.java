@@ -100,9 +100,10 @@ public final class FieldReader {
    * Reads all fields.
    *
    * @param torn where paper is torn, and ink cannot be told from a tear
+   * @param sure numbers at least this sure need nobody's look, 0 to 1
    */
-  public Fields read(List<MmRect> torn) {
-    Judge judge = new Judge(torn);
+  public Fields read(List<MmRect> torn, double sure) {
+    Judge judge = new Judge(torn, sure);
     for (Field field : layout.fields()) {
       if (field instanceof Field.Choice choice) {
         judge.choice(choice);
@@ -117,11 +118,12 @@ public final class FieldReader {
   private final class Judge {
     private final List<MmRect> torn;
     private final Map<String, FieldReading> readings = new HashMap<>();
-    private final NumberJudge numbers = new NumberJudge(NumberJudge.USUALLY_SURE);
+    private final NumberJudge numbers;
     private final List<Reason> doubts = new ArrayList<>();
 
-    Judge(List<MmRect> torn) {
+    Judge(List<MmRect> torn, double sure) {
       this.torn = torn;
+      this.numbers = new NumberJudge(sure);
     }
 
     private void choice(Field.Choice choice) {
