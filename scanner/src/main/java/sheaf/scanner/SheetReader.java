@@ -65,7 +65,7 @@ public final class SheetReader {
           },
           pages);
     } catch (UnreadableException e) {
-      pages.accept(refused(name, e));
+      pages.accept(refused(name, e.reason()));
     }
   }
 
@@ -81,7 +81,7 @@ public final class SheetReader {
               ReasonCode.READER_FAULT,
               "Sheaf failed at this page by a fault of its own (%s%s): take another picture of it, and report the fault with this one."
                   .formatted(e.getClass().getSimpleName(), where));
-      return new ReadPage(PageReading.refused(source, fault), Optional.empty());
+      return refused(source, fault);
     }
   }
 
@@ -96,7 +96,7 @@ public final class SheetReader {
                   ProofPicture.jpeg(sheet.flat(), sheet.layout(), reading.page(), reading.slits()))
               : Optional.empty());
     } catch (UnreadableException e) {
-      return refused(source, e);
+      return refused(source, e.reason());
     }
   }
 
@@ -107,7 +107,7 @@ public final class SheetReader {
     }
   }
 
-  private static ReadPage refused(String source, UnreadableException why) {
-    return new ReadPage(PageReading.refused(source, why.reason()), Optional.empty());
+  private static ReadPage refused(String source, Reason why) {
+    return new ReadPage(PageReading.refused(source, why), Optional.empty());
   }
 }

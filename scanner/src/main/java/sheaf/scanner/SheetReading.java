@@ -35,8 +35,8 @@ record SheetReading(PageReading page, List<SlitLine> slits) {
     sheet.printScale().flatMap(PrintSize::worthSaying).ifPresent(reasons::add);
     HiddenPrint.doubt(sheet.flat(), sheet.layout()).ifPresent(reasons::add);
     curl(sheet).ifPresent(reasons::add);
-    FieldReader boxes = FieldReader.measure(sheet.flat(), sheet.layout());
-    List<FieldReading> ticks = boxes.read(List.of(), sure).readings();
+    FieldReader boxes = FieldReader.measure(sheet.flat(), sheet.layout(), sure);
+    List<FieldReading> ticks = boxes.read(List.of()).readings();
     ArrowsShot shot = ArrowsShot.of(ticks, sheet.layout());
     boolean zones = TearReader.reads(sheet.layout());
     TearReader.Tears tears =
@@ -46,7 +46,7 @@ record SheetReading(PageReading page, List<SlitLine> slits) {
     HoleReader.Holes holes =
         zones ? HoleReader.Holes.NONE : HoleReader.read(sheet.flat(), sheet.layout(), shot);
     reasons.addAll(holes.doubts());
-    FieldReader.Fields fields = boxes.read(zones ? tears.torn() : holes.torn(), sure);
+    FieldReader.Fields fields = boxes.read(zones ? tears.torn() : holes.torn());
     reasons.addAll(fields.doubts());
     reasons.addAll(ArrowCount.against(holes.found(), shot));
     PageReading page =

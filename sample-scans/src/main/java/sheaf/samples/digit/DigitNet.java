@@ -5,7 +5,6 @@ import ai.djl.ndarray.NDArray;
 import ai.djl.ndarray.NDList;
 import ai.djl.ndarray.NDManager;
 import ai.djl.ndarray.types.Shape;
-import ai.djl.nn.AbstractBlock;
 import ai.djl.nn.Activation;
 import ai.djl.nn.Blocks;
 import ai.djl.nn.SequentialBlock;
@@ -23,6 +22,7 @@ import ai.djl.training.tracker.Tracker;
 import java.util.ArrayList;
 import java.util.List;
 import sheaf.samples.digit.Lessons.Lesson;
+import sheaf.samples.learn.Learnt;
 import sheaf.scanner.digit.DigitPicture;
 
 /** The convolutional network that tells the ten digits and what is none, while it learns. */
@@ -52,9 +52,6 @@ final class DigitNet implements AutoCloseable {
 
   /** Of the means that norms run on, this share is kept from step to step. */
   private static final float KEPT = 0.99f;
-
-  /** Added to variances that are divided by. */
-  private static final float TINY = 1e-5f;
 
   private final SequentialBlock block = new SequentialBlock();
   private final List<Conv2d> convolutions = new ArrayList<>();
@@ -87,7 +84,7 @@ final class DigitNet implements AutoCloseable {
             .optPadding(new Shape(1, 1))
             .optBias(false)
             .build();
-    BatchNorm norm = BatchNorm.builder().optEpsilon(TINY).optMomentum(KEPT).build();
+    BatchNorm norm = BatchNorm.builder().optEpsilon(Learnt.TINY).optMomentum(KEPT).build();
     convolutions.add(convolution);
     norms.add(norm);
     block.add(convolution).add(norm).add(Activation.reluBlock());
@@ -149,37 +146,16 @@ final class DigitNet implements AutoCloseable {
   byte[] onnx() {
     OnnxFile file = new OnnxFile(DigitPicture.SIDE);
     for (int i = 0; i < FILTERS.length; i++) {
-      float[] kernels = values(convolutions.get(i), "weight");
-      file.convolution(kernels, folded(norms.get(i), kernels));
+      float[] kernels = Learnt.values(convolutions.get(i), "weight");
+      file.convolution(kernels, Learnt.folded(norms.get(i), kernels));
       if (HALVED.contains(i)) {
         file.halved();
       }
     }
-    file.dense(values(hidden, "weight"), values(hidden, "bias"));
+    file.dense(Learnt.values(hidden, "weight"), Learnt.values(hidden, "bias"));
     file.rectified();
-    file.dense(values(last, "weight"), values(last, "bias"));
+    file.dense(Learnt.values(last, "weight"), Learnt.values(last, "bias"));
     return file.bytes();
-  }
-
-  /** Works a norm into the kernels before it; what is left of it are their biases. */
-  private static float[] folded(BatchNorm norm, float[] kernels) {
-    float[] biases = values(norm, "beta");
-    float[] gains = values(norm, "gamma");
-    float[] means = values(norm, "runningMean");
-    float[] variances = values(norm, "runningVar");
-    int each = kernels.length / biases.length;
-    for (int filter = 0; filter < biases.length; filter++) {
-      float gain = (float) (gains[filter] / Math.sqrt(variances[filter] + TINY));
-      biases[filter] -= means[filter] * gain;
-      for (int i = filter * each; i < (filter + 1) * each; i++) {
-        kernels[i] *= gain;
-      }
-    }
-    return biases;
-  }
-
-  private static float[] values(AbstractBlock layer, String name) {
-    return layer.getParameters().get(name).getArray().toFloatArray();
   }
 
   @Override

@@ -78,8 +78,8 @@ public final class TickReport {
     try (PictureFile file = PictureFile.open(scan);
         Picture picture = file.page(0);
         SheetInPicture sheet = SheetInPicture.find(picture)) {
-      FieldReader.measure(sheet.flat(), layout)
-          .read(List.of(), NumberJudge.USUALLY_SURE)
+      FieldReader.measure(sheet.flat(), layout, NumberJudge.USUALLY_SURE)
+          .read(List.of())
           .readings()
           .stream()
           .filter(reading -> truth.containsKey(reading.key()))

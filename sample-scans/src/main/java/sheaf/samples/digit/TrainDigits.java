@@ -8,16 +8,11 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
-import org.opencv.core.CvType;
-import org.opencv.core.Mat;
-import org.opencv.core.MatOfByte;
-import org.opencv.dnn.Dnn;
-import org.opencv.dnn.Net;
 import sheaf.samples.Terminal;
 import sheaf.samples.digit.Lessons.Lesson;
 import sheaf.scanner.digit.DigitPicture;
-import sheaf.scanner.opencv.Mats;
 import sheaf.scanner.opencv.NativeLibraries;
+import sheaf.scanner.opencv.Network;
 
 /** Teaches the recogniser of digits anew: {@code TrainDigits DATA ONNX LESSONS TIMES}. */
 public final class TrainDigits {
@@ -82,14 +77,7 @@ public final class TrainDigits {
     for (int i = 0; i < some.size(); i++) {
       System.arraycopy(some.get(i).picture().dark(), 0, dark, i * side * side, side * side);
     }
-    float[] read = new float[taught.length];
-    try (Mats mats = new Mats()) {
-      Mat pictures = mats.own(new Mat(new int[] {some.size(), 1, side, side}, CvType.CV_32F));
-      pictures.put(new int[4], dark);
-      Net reader = Dnn.readNetFromONNX(mats.own(new MatOfByte(file)));
-      reader.setInput(pictures);
-      mats.own(reader.forward()).get(0, 0, read);
-    }
+    float[] read = Network.onnx(file).run(new int[] {some.size(), 1, side, side}, dark);
     double most = 0;
     for (int i = 0; i < taught.length; i++) {
       most = Math.max(most, Math.abs(taught[i] - read[i]));

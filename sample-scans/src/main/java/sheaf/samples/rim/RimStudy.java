@@ -92,8 +92,8 @@ public final class RimStudy {
         SheetInPicture sheet = SheetInPicture.find(picture)) {
       ArrowsShot shot =
           ArrowsShot.of(
-              FieldReader.measure(sheet.flat(), sheet.layout())
-                  .read(List.of(), NumberJudge.USUALLY_SURE)
+              FieldReader.measure(sheet.flat(), sheet.layout(), NumberJudge.USUALLY_SURE)
+                  .read(List.of())
                   .readings(),
               sheet.layout());
       RimSurvey survey = RimSurvey.of(sheet.flat(), sheet.layout(), shot, radius);

@@ -7,7 +7,6 @@ import ai.djl.ndarray.types.DataType;
 import ai.djl.ndarray.types.Shape;
 import ai.djl.nn.AbstractBlock;
 import ai.djl.nn.Activation;
-import ai.djl.nn.Parameter;
 import ai.djl.nn.convolutional.Conv2d;
 import ai.djl.nn.norm.BatchNorm;
 import ai.djl.training.ParameterStore;
@@ -17,6 +16,7 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.util.ArrayList;
 import java.util.List;
+import sheaf.samples.learn.Learnt;
 import sheaf.scanner.tear.EndNet;
 import sheaf.scanner.tear.TearPicture;
 
@@ -41,8 +41,6 @@ final class EndNetBlock extends AbstractBlock {
 
   private static final float LEAK = 0.1f;
 
-  private static final float TINY = 1e-5f;
-
   private final List<Conv2d> layers = new ArrayList<>();
   private final List<BatchNorm> norms = new ArrayList<>();
 
@@ -61,7 +59,7 @@ final class EndNetBlock extends AbstractBlock {
                   .optBias(last)
                   .build()));
       if (!last) {
-        norms.add(addChildBlock("norm" + i, BatchNorm.builder().optEpsilon(TINY).build()));
+        norms.add(addChildBlock("norm" + i, BatchNorm.builder().optEpsilon(Learnt.TINY).build()));
       }
     }
   }
@@ -120,25 +118,11 @@ final class EndNetBlock extends AbstractBlock {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     write(out, ByteBuffer.allocate(20).order(ByteOrder.LITTLE_ENDIAN).putInt(0).putInt(2).array());
     for (int i = 0; i < layers.size(); i++) {
-      float[] weights = values(layers.get(i), "weight");
-      int filters = LAYERS[i][0];
-      int each = weights.length / filters;
-      float[] biases;
-      if (i < norms.size()) {
-        float[] gamma = values(norms.get(i), "gamma");
-        float[] mean = values(norms.get(i), "runningMean");
-        float[] variance = values(norms.get(i), "runningVar");
-        biases = values(norms.get(i), "beta");
-        for (int f = 0; f < filters; f++) {
-          float gain = (float) (gamma[f] / Math.sqrt(variance[f] + TINY));
-          biases[f] -= mean[f] * gain;
-          for (int k = f * each; k < (f + 1) * each; k++) {
-            weights[k] *= gain;
-          }
-        }
-      } else {
-        biases = values(layers.get(i), "bias");
-      }
+      float[] weights = Learnt.values(layers.get(i), "weight");
+      float[] biases =
+          i < norms.size()
+              ? Learnt.folded(norms.get(i), weights)
+              : Learnt.values(layers.get(i), "bias");
       write(out, bytes(biases));
       write(out, bytes(weights));
     }
@@ -155,10 +139,5 @@ final class EndNetBlock extends AbstractBlock {
       buffer.putFloat(value);
     }
     return buffer.array();
-  }
-
-  private static float[] values(AbstractBlock block, String name) {
-    Parameter parameter = block.getParameters().get(name);
-    return parameter.getArray().toFloatArray();
   }
 }

@@ -1,17 +1,9 @@
 package sheaf.scanner.digit;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
-import org.opencv.core.CvType;
-import org.opencv.core.Mat;
-import org.opencv.core.MatOfByte;
-import org.opencv.dnn.Dnn;
-import org.opencv.dnn.Net;
 import sheaf.core.reading.InBox;
-import sheaf.scanner.opencv.Mats;
+import sheaf.scanner.opencv.Network;
 
 /**
  * Tells which digits pictures show, by a small network that learnt them. Safe to use from several
@@ -27,13 +19,11 @@ public final class DigitReader {
   /** Pixels to the right and down. */
   private static final int[][] MOVES = {{0, 0}, {1, 0}, {-1, 0}, {0, 1}, {0, -1}};
 
-  private final Net net;
+  private final Network network;
 
   /** A reader by the network of an ONNX file. */
   public DigitReader(byte[] network) {
-    try (Mats mats = new Mats()) {
-      net = Dnn.readNetFromONNX(mats.own(new MatOfByte(network)));
-    }
+    this.network = Network.onnx(network);
   }
 
   /** The one that comes with Sheaf. */
@@ -43,15 +33,7 @@ public final class DigitReader {
 
   /** Loaded when first used, as most sheets bear no digit. */
   private static final class Bundled {
-    static final DigitReader READER = new DigitReader(network());
-  }
-
-  private static byte[] network() {
-    try (InputStream network = DigitReader.class.getResourceAsStream(NETWORK)) {
-      return network.readAllBytes();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    static final DigitReader READER = new DigitReader(Network.file(DigitReader.class, NETWORK));
   }
 
   /** What each picture shows. */
@@ -68,7 +50,7 @@ public final class DigitReader {
    * The network's scores of each class for each picture: the means over the picture as it is and
    * moved a pixel each way, which are right more often.
    */
-  private synchronized List<float[]> scores(List<DigitPicture> pictures) {
+  private List<float[]> scores(List<DigitPicture> pictures) {
     if (pictures.isEmpty()) {
       return List.of();
     }
@@ -80,25 +62,17 @@ public final class DigitReader {
       float[] dark = pictures.get(i / MOVES.length).moved(move[0], move[1]).dark();
       System.arraycopy(dark, 0, values, i * places, places);
     }
-    try (Mats mats = new Mats()) {
-      int[] shape = {values.length / places, 1, side, side};
-      Mat blob = mats.own(new Mat(shape, CvType.CV_32F));
-      blob.put(new int[4], values);
-      net.setInput(blob);
-      return means(mats.own(net.forward()));
-    }
+    return means(network.run(new int[] {values.length / places, 1, side, side}, values));
   }
 
-  private static List<float[]> means(Mat scores) {
+  private static List<float[]> means(float[] scores) {
     List<float[]> means = new ArrayList<>();
-    float[] row = new float[CLASSES];
-    for (int i = 0; i < scores.rows(); i++) {
-      scores.get(i, 0, row);
+    for (int i = 0; i < scores.length / CLASSES; i++) {
       if (i % MOVES.length == 0) {
         means.add(new float[CLASSES]);
       }
       for (int c = 0; c < CLASSES; c++) {
-        means.get(i / MOVES.length)[c] += row[c] / MOVES.length;
+        means.get(i / MOVES.length)[c] += scores[i * CLASSES + c] / MOVES.length;
       }
     }
     return means;

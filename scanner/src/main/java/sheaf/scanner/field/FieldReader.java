@@ -50,15 +50,19 @@ public final class FieldReader {
   /** What each digit box shows. */
   private final Map<MmRect, InBox> digits;
 
+  private final double sure;
+
   private FieldReader(
       Layout layout,
       Map<MmRect, Double> ink,
       Map<MmRect, Double> around,
-      Map<MmRect, InBox> digits) {
+      Map<MmRect, InBox> digits,
+      double sure) {
     this.layout = layout;
     this.ink = ink;
     this.around = around;
     this.digits = digits;
+    this.sure = sure;
   }
 
   /**
@@ -75,8 +79,12 @@ public final class FieldReader {
     }
   }
 
-  /** Looks at all boxes of a layout. */
-  public static FieldReader measure(FlatSheet sheet, Layout layout) {
+  /**
+   * Looks at all boxes of a layout.
+   *
+   * @param sure numbers at least this sure need nobody's look, 0 to 1
+   */
+  public static FieldReader measure(FlatSheet sheet, Layout layout, double sure) {
     Map<MmRect, Double> ink = new HashMap<>();
     List<MmRect> digits = new ArrayList<>();
     for (Field field : layout.fields()) {
@@ -93,17 +101,16 @@ public final class FieldReader {
             around.put(box, BoxInk.around(sheet, box));
           }
         });
-    return new FieldReader(layout, ink, around, DigitBoxes.read(sheet, digits));
+    return new FieldReader(layout, ink, around, DigitBoxes.read(sheet, digits), sure);
   }
 
   /**
    * Reads all fields.
    *
    * @param torn where paper is torn, and ink cannot be told from a tear
-   * @param sure numbers at least this sure need nobody's look, 0 to 1
    */
-  public Fields read(List<MmRect> torn, double sure) {
-    Judge judge = new Judge(torn, sure);
+  public Fields read(List<MmRect> torn) {
+    Judge judge = new Judge(torn);
     for (Field field : layout.fields()) {
       if (field instanceof Field.Choice choice) {
         judge.choice(choice);
@@ -118,12 +125,11 @@ public final class FieldReader {
   private final class Judge {
     private final List<MmRect> torn;
     private final Map<String, FieldReading> readings = new HashMap<>();
-    private final NumberJudge numbers;
+    private final NumberJudge numbers = new NumberJudge(sure);
     private final List<Reason> doubts = new ArrayList<>();
 
-    Judge(List<MmRect> torn, double sure) {
+    Judge(List<MmRect> torn) {
       this.torn = torn;
-      this.numbers = new NumberJudge(sure);
     }
 
     private void choice(Field.Choice choice) {

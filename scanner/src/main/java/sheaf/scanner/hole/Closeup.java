@@ -59,7 +59,7 @@ final class Closeup {
     float[] darkness = surface.darkness(square);
     float[] shares =
         switch (kind) {
-          case COLOURED -> surface.backing(square);
+          case COLOURED -> surface.behind().orElseThrow().in(square);
           case DARK -> dark(darkness, covered);
           case FAINT -> new float[pixels];
         };

@@ -283,6 +283,9 @@ public final class HoleReader {
             .filter(line -> line.length() - rim.radius() > HeadShape.FIELD * MM)
             .flatMap(line -> line.heading().stream())
             .toList();
+    if (slits.isEmpty()) {
+      return hole;
+    }
     ShaftFit.Axis axis = fit.axis((int) rim.radius(), slits);
     Circle both = new Circle(axis.x(), axis.y(), rim.radius());
     List<Slit> seen = hole.lines().stream().map(line -> line.seenFrom(both, rim)).toList();

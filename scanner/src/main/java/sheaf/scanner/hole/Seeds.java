@@ -96,7 +96,8 @@ public record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements 
   /** Looks for the most telling kind of opening first, and settles what print means for it. */
   public static Seeds find(Surface surface, ArrowsShot shot) {
     try (Mats mats = new Mats()) {
-      if (surface.isColour() && !surface.isBehindWeak()) {
+      boolean weak = surface.behind().filter(BehindMap::isWeak).isPresent();
+      if (surface.behind().isPresent() && !weak) {
         Seeds coloured = coloured(surface, mats);
         if (!coloured.places().isEmpty()) {
           return coloured;
@@ -118,7 +119,7 @@ public record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements 
         return dark;
       }
       dark.close();
-      return surface.isBehindWeak() ? coloured(surface, mats) : faint(surface, darkness, mats);
+      return weak ? coloured(surface, mats) : faint(surface, darkness, mats);
     }
   }
 
@@ -127,9 +128,10 @@ public record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements 
    * too, so it is sought on the target alone and not where boxes are ticked.
    */
   private static Seeds coloured(Surface surface, Mats mats) {
-    Mat backing = mats.own(surface.halfBacking());
+    BehindMap behind = surface.behind().orElseThrow();
+    Mat backing = mats.own(behind.half());
     Mat page = page(backing.size(), mats);
-    if (surface.isBehindWeak()) {
+    if (behind.isWeak()) {
       page.setTo(new Scalar(0));
       Imgproc.rectangle(page, reduced(surface.sought()), new Scalar(255), Imgproc.FILLED);
     }

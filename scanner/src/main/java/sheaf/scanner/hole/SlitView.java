@@ -33,7 +33,7 @@ public record SlitView(Grid darkness, Optional<Grid> backing, Grid hiding, doubl
     return new SlitView(
         new Grid(around, surface.darkness(around)),
         kind == Seeds.Kind.COLOURED
-            ? Optional.of(new Grid(around, surface.backing(around)))
+            ? Optional.of(new Grid(around, surface.behind().orElseThrow().in(around)))
             : Optional.empty(),
         hiding,
         kind == Seeds.Kind.FAINT ? Math.max(FAINT_SLIT, 3 * surface.noise()) : DARK_SLIT);

@@ -1,13 +1,11 @@
 package sheaf.scanner.hole;
 
-import java.util.List;
 import java.util.Optional;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
 import org.opencv.core.Rect;
 import org.opencv.core.Scalar;
-import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
 import sheaf.core.layout.Layout;
 import sheaf.core.page.MmRect;
@@ -23,9 +21,6 @@ import sheaf.scanner.sheet.FlatSheet;
  */
 public final class Surface {
 
-  /** Over so many pixels a weak colour is smoothed, so that a camera's noise does not show it. */
-  private static final double SMOOTH = 1.5;
-
   /** Darker than the shadow inside a hole in front of something white. */
   private static final float INK = 0.42f;
 
@@ -36,9 +31,8 @@ public final class Surface {
   private static final int INK_AROUND = 4;
 
   private final Mat grey;
-  private final Optional<Mat> colour;
+  private final Optional<BehindMap> behind;
   private final PaperTone tone;
-  private final List<PaperTone> tints;
   private final KnownInk ink;
   private final Rect sought;
   private final Rect target;
@@ -46,7 +40,6 @@ public final class Surface {
   /** Measured when it is first asked for, since dark openings need none. */
   private double noise = Double.NaN;
 
-  private BehindColour behind = BehindColour.BACKING;
   private float printTone;
   private boolean printHidden;
   private boolean writingHidden;
@@ -62,12 +55,11 @@ public final class Surface {
    */
   Surface(Mat grey, Optional<Mat> colour, KnownInk ink, Rect sought, Rect target) {
     this.grey = grey;
-    this.colour = colour;
+    this.behind = colour.map(BehindMap::of);
     this.ink = ink;
     this.sought = sought;
     this.target = target;
     this.tone = PaperTone.of(grey).get(0);
-    this.tints = colour.map(PaperTone::of).orElse(List.of());
   }
 
   /** Of a sheet that has a target; looks at the sheet's pixels as long as it is used. */
@@ -81,9 +73,9 @@ public final class Surface {
         sheet.pixels(target));
   }
 
-  /** Whether a coloured backing can be told. */
-  boolean isColour() {
-    return colour.isPresent();
+  /** Where the colour that lies behind is seen; empty for a grey picture. */
+  public Optional<BehindMap> behind() {
+    return behind;
   }
 
   /**
@@ -92,15 +84,7 @@ public final class Surface {
    * @param least how many holes must show it
    */
   void seeBehind(int least) {
-    behind =
-        colour
-            .flatMap(pixels -> BehindSearch.in(pixels, tints, sought, least))
-            .orElse(BehindColour.BACKING);
-  }
-
-  /** Whether the colour that lies behind is so weak that dark openings tell more. */
-  boolean isBehindWeak() {
-    return behind.isWeak();
+    behind.ifPresent(map -> map.see(sought, least));
   }
 
   /** Where holes are sought, in pixels. */
@@ -185,71 +169,6 @@ public final class Surface {
     return half;
   }
 
-  /**
-   * How surely each place of the whole sheet shows the colour that lies behind, 0 to 1, half as
-   * fine; the caller releases it.
-   */
-  public Mat halfBacking() {
-    int columns = (grey.cols() + 1) / 2;
-    int rows = (grey.rows() + 1) / 2;
-    Mat half = new Mat(rows, columns, CvType.CV_32F);
-    Pairs pairs = new Pairs(colour.orElseThrow());
-    float[] values = new float[columns];
-    float[][] whites = new float[3][columns];
-    float[][] sums = new float[3][columns];
-    List<PaperTone.Rows> tintRows = tints.stream().map(tint -> tint.rows(0.5, 2, columns)).toList();
-    for (int y = 0; y < rows; y++) {
-      pairs.read(y);
-      whites(tintRows, 2 * y + 0.5, whites);
-      for (int channel = 0; channel < sums.length; channel++) {
-        pairs.sums(channel, sums[channel]);
-        for (int x = 0; x < columns; x++) {
-          sums[channel][x] *= whites[channel][x] / 4;
-        }
-      }
-      for (int x = 0; x < columns; x++) {
-        float mean = behind.amount(sums[0][x], sums[1][x], sums[2][x]);
-        if (behind.isWeak()) {
-          values[x] = mean;
-        } else {
-          values[x] =
-              mean < behind.none()
-                  ? 0
-                  : pairs.backing(x, whites[0][x], whites[1][x], whites[2][x], behind);
-        }
-      }
-      half.put(y, 0, values);
-    }
-    if (behind.isWeak()) {
-      smoothShares(half, SMOOTH / 2);
-    }
-    return half;
-  }
-
-  /** Turns amounts of a weak colour into shares. */
-  private void smoothShares(Mat amounts, double deviation) {
-    Imgproc.GaussianBlur(amounts, amounts, new Size(0, 0), deviation);
-    float[] row = new float[amounts.cols()];
-    for (int y = 0; y < amounts.rows(); y++) {
-      amounts.get(y, 0, row);
-      for (int x = 0; x < row.length; x++) {
-        row[x] = behind.share(row[x]);
-      }
-      amounts.put(y, 0, row);
-    }
-  }
-
-  /** One divided by the paper's tones, of blue, green and red along a row. */
-  private static void whites(List<PaperTone.Rows> tints, double y, float[][] whites) {
-    for (int channel = 0; channel < whites.length; channel++) {
-      float[] white = whites[channel];
-      tints.get(channel).at(y, white);
-      for (int i = 0; i < white.length; i++) {
-        white[i] = 1 / white[i];
-      }
-    }
-  }
-
   /** 255 where print has none of some marks, else 0, half as fine; the caller releases it. */
   Mat free(int marks) {
     byte[] half = ink.half();
@@ -292,39 +211,6 @@ public final class Surface {
     return darkness;
   }
 
-  /** How surely each place of a square shows the colour that lies behind, 0 to 1, row by row. */
-  public float[] backing(Square square) {
-    int side = square.side();
-    byte[] bytes = square.bytes(colour.orElseThrow());
-    float[] backing = new float[square.pixels()];
-    float[][] whites = new float[3][side];
-    List<PaperTone.Rows> tintRows =
-        tints.stream().map(tint -> tint.rows(square.left(), 1, side)).toList();
-    int end = square.endColumn(grey.cols());
-    int last = square.endRow(grey.rows());
-    for (int y = square.firstRow(); y < last; y++) {
-      whites(tintRows, (double) square.top() + y, whites);
-      for (int x = square.firstColumn(); x < end; x++) {
-        int i = y * side + x;
-        float amount =
-            behind.amount(
-                (bytes[3 * i] & 0xFF) * whites[0][x],
-                (bytes[3 * i + 1] & 0xFF) * whites[1][x],
-                (bytes[3 * i + 2] & 0xFF) * whites[2][x]);
-        backing[i] = behind.isWeak() ? amount : behind.share(amount);
-      }
-    }
-    if (behind.isWeak()) {
-      try (Mats mats = new Mats()) {
-        Mat map = mats.own(new Mat(side, side, CvType.CV_32F));
-        map.put(0, 0, backing);
-        smoothShares(map, SMOOTH);
-        map.get(0, 0, backing);
-      }
-    }
-    return backing;
-  }
-
   /** Where in a square the paper's tone says nothing. */
   boolean[] hidden(Square square) {
     boolean[] hidden = set(square, KnownInk.HIDDEN | (printHidden ? KnownInk.SOLID : 0));
@@ -348,9 +234,7 @@ public final class Surface {
   public Grid hidingSlits(Seeds.Kind kind, Circle middle, double reach) {
     Square around = Square.around(middle.x(), middle.y(), reach);
     Grid print = printHidingSlits(around);
-    return colour.isEmpty()
-        ? print
-        : print.or(PenInk.around(colour.get(), kind, behind, middle, reach));
+    return behind.map(map -> print.or(map.penInk(kind, middle, reach))).orElse(print);
   }
 
   /** 1 where print hides what slits there may be in a square, else 0. */
@@ -403,59 +287,5 @@ public final class Surface {
       noise = Grain.of(grey, tone, target);
     }
     return noise;
-  }
-
-  /** Two rows of a picture at a time, whose pixels are taken by fours. */
-  private static final class Pairs {
-
-    private final Mat picture;
-    private final int channels;
-    private final int last;
-    private final byte[] upper;
-    private final byte[] lower;
-
-    Pairs(Mat picture) {
-      this.picture = picture;
-      this.channels = picture.channels();
-      this.last = picture.cols() - 1;
-      this.upper = new byte[picture.cols() * channels];
-      this.lower = new byte[picture.cols() * channels];
-    }
-
-    void read(int pair) {
-      picture.get(2 * pair, 0, upper);
-      picture.get(Math.min(2 * pair + 1, picture.rows() - 1), 0, lower);
-    }
-
-    /** The sum of each four pixels; a last odd one counts twice. */
-    void sums(int channel, float[] sums) {
-      int whole = (last + 1) / 2;
-      for (int x = 0, i = channel; x < whole; x++, i += 2 * channels) {
-        int beside = i + channels;
-        sums[x] =
-            (upper[i] & 0xFF) + (upper[beside] & 0xFF) + (lower[i] & 0xFF) + (lower[beside] & 0xFF);
-      }
-      if (whole < sums.length) {
-        int i = last * channels + channel;
-        sums[whole] = 2 * ((upper[i] & 0xFF) + (lower[i] & 0xFF));
-      }
-    }
-
-    float backing(int four, float blue, float green, float red, BehindColour behind) {
-      int left = 2 * four * channels;
-      int right = Math.min(2 * four + 1, last) * channels;
-      return (of(upper, left, blue, green, red, behind)
-              + of(upper, right, blue, green, red, behind)
-              + of(lower, left, blue, green, red, behind)
-              + of(lower, right, blue, green, red, behind))
-          / 4;
-    }
-
-    private static float of(
-        byte[] row, int at, float blue, float green, float red, BehindColour behind) {
-      return behind.share(
-          behind.amount(
-              (row[at] & 0xFF) * blue, (row[at + 1] & 0xFF) * green, (row[at + 2] & 0xFF) * red));
-    }
   }
 }

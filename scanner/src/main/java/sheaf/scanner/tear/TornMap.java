@@ -124,7 +124,7 @@ final class TornMap {
   /** How far each place is open. */
   private static Mat open(Surface surface, Seeds.Kind kind, Mat darkness, Mats mats) {
     return switch (kind) {
-      case COLOURED -> mats.own(surface.halfBacking());
+      case COLOURED -> mats.own(surface.behind().orElseThrow().half());
       case DARK -> ramp(darkness, DARK_FROM, DARK_FULL, mats);
       case FAINT -> mats.own(Mat.zeros(darkness.size(), CvType.CV_32F));
     };
