@@ -1,4 +1,4 @@
-package sheaf.samples.tear;
+package sheaf.samples.ends;
 
 import ai.djl.ndarray.NDArray;
 import ai.djl.nn.Activation;

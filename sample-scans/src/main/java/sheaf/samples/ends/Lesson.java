@@ -1,4 +1,4 @@
-package sheaf.samples.tear;
+package sheaf.samples.ends;
 
 import java.util.Arrays;
 import java.util.List;

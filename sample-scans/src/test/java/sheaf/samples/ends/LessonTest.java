@@ -1,4 +1,4 @@
-package sheaf.samples.tear;
+package sheaf.samples.ends;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;

@@ -1,13 +1,10 @@
-package sheaf.samples.tear;
+package sheaf.samples.ends;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import sheaf.samples.Sample;
+import sheaf.samples.TearMix;
 import sheaf.samples.scene.TearShot;
-import sheaf.samples.scene.Truth;
-import sheaf.samples.scene.TruthFile;
 import sheaf.scanner.picture.Picture;
 import sheaf.scanner.picture.PictureFile;
 import sheaf.scanner.picture.UnreadableException;
@@ -22,20 +19,26 @@ import sheaf.scanner.tear.TearPicture;
  */
 record LearnedSheet(TearPicture picture, List<TearShot> tears) {
 
+  /** Of so many sheets one is photographed, and one is as they come, with zones left free. */
+  private static final int SORTS = 5;
+
   /** Copies the list. */
   LearnedSheet {
     tears = List.copyOf(tears);
   }
 
-  /** Reads one of a folder's pictures; empty where it cannot be flattened. */
-  static Optional<LearnedSheet> read(Path file) throws IOException {
-    Path json = file.resolveSibling(file.getFileName().toString().replace(".jpg", ".json"));
-    Truth truth = TruthFile.read(Files.readString(json));
-    try (PictureFile pictures = PictureFile.open(Files.readAllBytes(file));
+  /** Makes the sheet of a seed; empty where it cannot be flattened. */
+  static Optional<LearnedSheet> make(long seed) {
+    int sort = (int) (seed % SORTS);
+    Sample sample =
+        sort == 0
+            ? TearMix.photo(seed)
+            : sort == 1 ? TearMix.make(seed) : TearMix.toLearnFrom(seed);
+    try (PictureFile pictures = PictureFile.open(sample.file());
         Picture picture = pictures.page(0);
         SheetInPicture sheet = SheetInPicture.find(picture)) {
       return Optional.of(
-          new LearnedSheet(TearPicture.of(sheet.flat(), sheet.layout()), truth.tears()));
+          new LearnedSheet(TearPicture.of(sheet.flat(), sheet.layout()), sample.truth().tears()));
     } catch (UnreadableException e) {
       // A picture that cannot be read teaches nothing.
       return Optional.empty();

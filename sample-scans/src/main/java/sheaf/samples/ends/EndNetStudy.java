@@ -1,4 +1,4 @@
-package sheaf.samples.tear;
+package sheaf.samples.ends;
 
 import ai.djl.Model;
 import ai.djl.engine.Engine;
@@ -15,17 +15,19 @@ import ai.djl.training.tracker.Tracker;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
-import java.util.stream.Stream;
+import java.util.concurrent.ExecutionException;
+import sheaf.samples.Terminal;
+import sheaf.samples.Workers;
 import sheaf.scanner.opencv.NativeLibraries;
 import sheaf.scanner.tear.TearPicture;
 
 /**
  * Teaches the net that tells a tear's ends, the reader's {@code tear-ends.weights}: {@code
- * EndNetStudy WEIGHTS STEPS FOLDER...}, where the folders hold pictures of tear sheets and their
- * truths.
+ * EndNetStudy WEIGHTS SHEETS STEPS} makes so many sheets and learns so many times from some squares
+ * of them.
  */
 public final class EndNetStudy {
 
@@ -40,44 +42,55 @@ public final class EndNetStudy {
   /** No weight is pulled harder than this. */
   private static final float MOST_PULL = 1;
 
-  private final List<LearnedSheet> sheets = new ArrayList<>();
+  /** The sheets' first seed; figures are measured on others. */
+  private static final long FIRST = 500_001;
+
+  /** After so many steps what was learnt so far is written and told. */
+  private static final int OFTEN = 500;
+
+  private final Path file;
+  private final List<LearnedSheet> sheets;
   private final SplittableRandom random = new SplittableRandom(1);
 
-  private EndNetStudy() {}
+  private EndNetStudy(Path file, List<LearnedSheet> sheets) {
+    this.file = file;
+    this.sheets = sheets;
+  }
 
-  /** Learns from the folders and writes the weights. */
-  public static void main(String[] arguments) throws IOException {
-    if (arguments.length < 3) {
-      throw new IllegalArgumentException("usage: EndNetStudy WEIGHTS STEPS FOLDER...");
+  /** Makes the sheets, learns from them and writes the weights. */
+  public static void main(String[] arguments)
+      throws ExecutionException, InterruptedException, IOException {
+    if (arguments.length != 3) {
+      throw new IllegalArgumentException("usage: EndNetStudy WEIGHTS SHEETS STEPS");
     }
     // Its libraries must be loaded before those of OpenCV, which bring some of the same names.
     Engine.getInstance().setRandomSeed(1);
     NativeLibraries.load();
-    EndNetStudy study = new EndNetStudy();
-    for (String folder : List.of(arguments).subList(2, arguments.length)) {
-      study.read(Path.of(folder));
-    }
-    Files.write(Path.of(arguments[0]), study.learn(Integer.parseInt(arguments[1])));
+    long last = FIRST + Long.parseLong(arguments[1]) - 1;
+    int threads = Runtime.getRuntime().availableProcessors();
+    List<LearnedSheet> sheets =
+        Workers.each(FIRST, last, threads, LearnedSheet::make).stream()
+            .flatMap(Optional::stream)
+            .toList();
+    Terminal.out().printf("%d sheets to learn from%n", sheets.size());
+    new EndNetStudy(Path.of(arguments[0]), sheets).learn(Integer.parseInt(arguments[2]));
   }
 
-  private void read(Path folder) throws IOException {
-    try (Stream<Path> files = Files.list(folder)) {
-      for (Path file : files.filter(path -> path.toString().endsWith(".jpg")).sorted().toList()) {
-        LearnedSheet.read(file).ifPresent(sheets::add);
-      }
-    }
-  }
-
-  private byte[] learn(int steps) {
+  private void learn(int steps) throws IOException {
     EndNetBlock block = new EndNetBlock();
     try (Model model = Model.newInstance("tear-ends")) {
       model.setBlock(block);
       try (Trainer trainer = model.newTrainer(config(steps))) {
         trainer.initialize(new Shape(BATCH, TearPicture.PLANES, Lesson.SIDE, Lesson.SIDE));
-        for (int step = 0; step < steps; step++) {
-          step(trainer);
+        double loss = 0;
+        for (int step = 1; step <= steps; step++) {
+          loss += step(trainer);
+          if (step % OFTEN == 0 || step == steps) {
+            Files.write(file, block.weights());
+            Terminal.out().printf("%d steps: mean loss %.4f%n", step, loss / OFTEN);
+            loss = 0;
+          }
         }
-        return block.weights();
       }
     }
   }
@@ -94,7 +107,8 @@ public final class EndNetStudy {
             Optimizer.adam().optLearningRateTracker(speed).optClipGrad(MOST_PULL).build());
   }
 
-  private void step(Trainer trainer) {
+  /** One step, and what the net's errors cost before it. */
+  private float step(Trainer trainer) {
     float[] pictures = new float[BATCH * TearPicture.PLANES * Lesson.SIDE * Lesson.SIDE];
     float[] wanted = new float[BATCH * Lesson.PLANES * Lesson.CELLS * Lesson.CELLS];
     for (int i = 0; i < BATCH; i++) {
@@ -116,7 +130,8 @@ public final class EndNetStudy {
         sum = sum.add(losses[i]);
       }
       collector.backward(sum);
+      trainer.step();
+      return sum.getFloat();
     }
-    trainer.step();
   }
 }
