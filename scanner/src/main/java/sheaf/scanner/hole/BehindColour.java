@@ -23,6 +23,7 @@ final class BehindColour {
           new float[] {0, 0, 0, 1},
           0.22f,
           0.45f,
+          1,
           false);
 
   /** Of a colour's strength, from where on a place may show it, and from where it does. */
@@ -38,9 +39,6 @@ final class BehindColour {
 
   private static final double ASIDE_OF_WEAK = 1;
 
-  /** From this share of the least amount that may be an opening it shines through paper. */
-  private static final float SHINES = 0.73f;
-
   /**
    * What lies behind is hardly darker through a hole than this share of itself; with less it may be
    * a pen's ink of like colour.
@@ -48,6 +46,9 @@ final class BehindColour {
   private static final float DARKEST = 0.35f;
 
   private static final float SURELY = 0.55f;
+
+  /** Slits are shaded: at least so much darker than paper, whatever lies behind. */
+  private static final float LEAST_DARK = 0.3f;
 
   /** What the eye takes for brightness, of blue, green and red (ITU-R BT.601). */
   private static final float[] LUMA = {0.114f, 0.587f, 0.299f};
@@ -57,6 +58,7 @@ final class BehindColour {
   private final float[] light;
   private final float from;
   private final float full;
+  private final float perDarkness;
   private final boolean weak;
 
   /**
@@ -65,14 +67,23 @@ final class BehindColour {
    * @param left how far along the colour's way, less how far off it to one side
    * @param right the same to the other side
    * @param light how light it is; a constant stands behind the weights
+   * @param perDarkness how much of the colour a place has for each share that it is darker than
+   *     paper
    */
   private BehindColour(
-      float[] left, float[] right, float[] light, float from, float full, boolean weak) {
+      float[] left,
+      float[] right,
+      float[] light,
+      float from,
+      float full,
+      float perDarkness,
+      boolean weak) {
     this.left = left;
     this.right = right;
     this.light = light;
     this.from = from;
     this.full = full;
+    this.perDarkness = perDarkness;
     this.weak = weak;
   }
 
@@ -94,20 +105,20 @@ final class BehindColour {
     double narrow = (weak ? ASIDE_OF_WEAK : ASIDE) / Math.sqrt(3);
     float[] left = new float[seen.length];
     float[] right = new float[seen.length];
-    float tone = 0;
     for (int c = 0; c < seen.length; c++) {
       double along = (seen[c] - mean) / strength;
       // Square to it, among colours without brightness.
       double aside = narrow * (seen[(c + 1) % 3] - seen[(c + 2) % 3]) / strength;
       left[c] = (float) (along + aside);
       right[c] = (float) (along - aside);
-      tone += LUMA[c] * (float) seen[c];
     }
+    float tone = light((float) seen[0], (float) seen[1], (float) seen[2]);
     float from = FROM * (float) strength;
     float full = FULL * (float) strength;
     float gain = (full - from) / (tone * (SURELY - DARKEST));
     float[] light = {gain * LUMA[0], gain * LUMA[1], gain * LUMA[2], from - gain * DARKEST * tone};
-    return new BehindColour(left, right, light, from, full, weak);
+    float perDarkness = (float) strength / Math.max(LEAST_DARK, 1 - tone);
+    return new BehindColour(left, right, light, from, full, perDarkness, weak);
   }
 
   private static double square(double value) {
@@ -127,9 +138,14 @@ final class BehindColour {
     return Math.max(0, Math.min(1, (amount - from) / (full - from)));
   }
 
-  /** Whether it is seen through a slit, or shines through paper. */
-  boolean shines(float amount) {
-    return amount > (weak ? full : SHINES * from);
+  /** How much of the colour there is, usually, for each share that a place is darker than paper. */
+  float perDarkness() {
+    return perDarkness;
+  }
+
+  /** How light a place is to the eye; paper is 1. */
+  static float light(float blue, float green, float red) {
+    return LUMA[0] * blue + LUMA[1] * green + LUMA[2] * red;
   }
 
   /** With less in the mean of four pixels, none of them shows it. */

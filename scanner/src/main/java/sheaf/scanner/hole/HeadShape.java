@@ -44,7 +44,7 @@ record HeadShape(double slits, double longest) {
   private static final double FOUR = 1.5;
 
   /** Blades stand at equal angles to within this, the tracer's own error included. */
-  private static final double UNEVEN = Math.toRadians(18);
+  static final double UNEVEN = Math.toRadians(18);
 
   /** Fits blades to the lines that run outward from a hole. */
   static HeadShape of(Circle hole, List<Slit> lines) {

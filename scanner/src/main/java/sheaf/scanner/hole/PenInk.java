@@ -1,10 +1,9 @@
 package sheaf.scanner.hole;
 
-import java.util.Optional;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
 import org.opencv.core.Rect;
-import org.opencv.core.Scalar;
+import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
 import sheaf.scanner.opencv.Mats;
 import sheaf.scanner.sheet.Tones;
@@ -20,8 +19,23 @@ final class PenInk {
   /** Darker than paper by less than this it may be a hairline's shadow. */
   private static final double DARK = 0.35;
 
-  /** Somewhere along a slit's width the backing is seen: within so many pixels. */
-  private static final int WIDTH = 9;
+  /**
+   * A hairline is narrower than the patches in which pictures are stored with colour, so its colour
+   * is spread out: what is dark and what has colour is held against each other over so many pixels.
+   */
+  private static final double SPREAD = 2.5;
+
+  /**
+   * With less than this share of the colour that what lies behind has where it is as dark, it is
+   * ink: a blue pen has 0.27 and less.
+   */
+  private static final float INK_HAS = 0.33f;
+
+  /**
+   * A pen's line is at least this dark when it is spread out; a hairline is not, and in its shadow
+   * has little colour, so the less dark, the less colour is asked of it.
+   */
+  private static final float PEN = 0.35f;
 
   /** Difference of the channels, as a share of the paper's tone, from which ink has a colour. */
   private static final double COLOURFUL = 0.22;
@@ -52,43 +66,51 @@ final class PenInk {
       Mat part = mats.own(colour.submat(new Rect(left, top, right - left, bottom - top)));
       byte[] pixels = new byte[(int) part.total() * CHANNELS];
       mats.own(part.clone()).get(0, 0, pixels);
-      Mat backing = mats.own(new Mat(part.size(), CvType.CV_8U));
-      Mat ink = mats.own(new Mat(part.size(), CvType.CV_8U));
-      split(
-          pixels,
-          kind == Seeds.Kind.COLOURED ? Optional.of(behind) : Optional.empty(),
-          ink,
-          backing);
-      Imgproc.dilate(backing, backing, mats.disc(WIDTH));
-      ink.setTo(new Scalar(0), backing);
+      Mat ink = inks(pixels, part.size(), kind == Seeds.Kind.COLOURED, behind, mats);
       Imgproc.dilate(ink, ink, mats.disc(EDGE));
       return Grid.around(ink, circle.x() - left, circle.y() - top, reach).cutFrom(left, top);
     }
   }
 
-  /** What may be ink, and what surely is backing. */
-  private static void split(byte[] pixels, Optional<BehindColour> behind, Mat ink, Mat backing) {
+  /** 1 where there is ink, else 0. */
+  private static Mat inks(
+      byte[] pixels, Size size, boolean coloured, BehindColour behind, Mats mats) {
     double[] paper = new double[CHANNELS];
     for (int c = 0; c < CHANNELS; c++) {
       paper[c] = Tones.percentile(pixels, c, CHANNELS, 0.5);
     }
     byte[] inks = new byte[pixels.length / CHANNELS];
-    byte[] backings = new byte[inks.length];
+    float[] dark = new float[inks.length];
+    float[] amounts = new float[inks.length];
     for (int i = 0; i < inks.length; i++) {
       float blue = (float) ((pixels[CHANNELS * i] & 0xFF) / paper[0]);
       float green = (float) ((pixels[CHANNELS * i + 1] & 0xFF) / paper[1]);
       float red = (float) ((pixels[CHANNELS * i + 2] & 0xFF) / paper[2]);
-      // What the eye takes for brightness (ITU-R BT.601).
-      double darkness = 1 - 0.299 * red - 0.587 * green - 0.114 * blue;
+      double darkness = 1 - BehindColour.light(blue, green, red);
       double spread = Math.max(blue, Math.max(green, red)) - Math.min(blue, Math.min(green, red));
-      inks[i] = (byte) (darkness > DARK && (behind.isPresent() || spread > COLOURFUL) ? 1 : 0);
-      backings[i] =
-          (byte)
-              (behind.filter(seen -> seen.shines(seen.amount(blue, green, red))).isPresent()
-                  ? 1
-                  : 0);
+      inks[i] = (byte) (darkness > DARK && (coloured || spread > COLOURFUL) ? 1 : 0);
+      dark[i] = (float) darkness;
+      amounts[i] = behind.amount(blue, green, red);
     }
+    if (coloured) {
+      spread(dark, size);
+      spread(amounts, size);
+      for (int i = 0; i < inks.length; i++) {
+        float asked = INK_HAS * behind.perDarkness() * dark[i] * Math.min(1, dark[i] / PEN);
+        inks[i] = amounts[i] < asked ? inks[i] : 0;
+      }
+    }
+    Mat ink = mats.own(new Mat(size, CvType.CV_8U));
     ink.put(0, 0, inks);
-    backing.put(0, 0, backings);
+    return ink;
+  }
+
+  private static void spread(float[] values, Size size) {
+    try (Mats mats = new Mats()) {
+      Mat map = mats.own(new Mat(size, CvType.CV_32F));
+      map.put(0, 0, values);
+      Imgproc.GaussianBlur(map, map, new Size(0, 0), SPREAD);
+      map.get(0, 0, values);
+    }
   }
 }

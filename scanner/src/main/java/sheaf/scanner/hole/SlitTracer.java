@@ -160,15 +160,19 @@ public final class SlitTracer {
       return 0;
     }
     double line = layer.tone.at(x, y);
-    double most = 0;
+    double[] lightest = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
+    double[] darkest = {Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
     for (double beside : BESIDE) {
-      double left = at(layer.tone, hole, angle - beside / radius, radius);
-      double right = at(layer.tone, hole, angle + beside / radius, radius);
-      double darker = line - Math.max(left, right);
-      double brighter = Math.min(left, right) - line;
-      most = Math.max(most, Math.max(darker, brighter));
+      for (int side = 0; side < 2; side++) {
+        double turn = (side == 0 ? -beside : beside) / radius;
+        double tone = at(layer.tone, hole, angle + turn, radius);
+        lightest[side] = Math.min(lightest[side], tone);
+        darkest[side] = Math.max(darkest[side], tone);
+      }
     }
-    return most / layer.contrast;
+    double darker = line - Math.max(lightest[0], lightest[1]);
+    double brighter = Math.min(darkest[0], darkest[1]) - line;
+    return Math.max(darker, brighter) / layer.contrast;
   }
 
   private boolean isHidden(Circle hole, double angle, double radius) {
