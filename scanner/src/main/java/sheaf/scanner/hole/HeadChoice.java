@@ -23,7 +23,7 @@ final class HeadChoice {
   private static final double MM = FlatSheet.PIXELS_PER_MM;
 
   /** What speaks for the head that belongs to a hole's dot. */
-  private static final double AT_ITS_DOT = 6;
+  private static final double AT_ITS_DOT = 8;
 
   /** What each millimetre by which a head's longest slit differs from the others' takes away. */
   private static final double UNEVEN = 0.25;
