@@ -83,12 +83,14 @@ public final class EndNetStudy {
       try (Trainer trainer = model.newTrainer(config(steps))) {
         trainer.initialize(new Shape(BATCH, TearPicture.PLANES, Lesson.SIDE, Lesson.SIDE));
         double loss = 0;
+        int told = 0;
         for (int step = 1; step <= steps; step++) {
           loss += step(trainer);
           if (step % OFTEN == 0 || step == steps) {
             Files.write(file, block.weights());
-            Terminal.out().printf("%d steps: mean loss %.4f%n", step, loss / OFTEN);
+            Terminal.out().printf("%d steps: mean loss %.4f%n", step, loss / (step - told));
             loss = 0;
+            told = step;
           }
         }
       }
