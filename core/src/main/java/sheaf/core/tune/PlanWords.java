@@ -6,6 +6,9 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
+import sheaf.core.group.Comparison;
+import sheaf.core.group.Equivalence;
+import sheaf.core.group.SamePoint;
 import sheaf.core.layout.BowType;
 import sheaf.core.layout.UnitSystem;
 import sheaf.core.measure.Inches;
@@ -14,7 +17,8 @@ import sheaf.core.record.Visit;
 import sheaf.core.result.Verdict;
 
 /** The sentences of a plan, in our own plain trade words. */
-record PlanWords(Visit visit, BowSetup setup, Trials trials, BowModel bow, ShopPrior prior) {
+record PlanWords(
+    Visit visit, BowSetup setup, Trials trials, BowModel bow, Trials.Course own, ShopPrior prior) {
 
   /** A change of the offset's length counts as told beyond so many standard deviations. */
   private static final double TOLD = 2;
@@ -27,39 +31,55 @@ record PlanWords(Visit visit, BowSetup setup, Trials trials, BowModel bow, ShopP
   /**
    * The heads hit the same point.
    *
-   * @param sheets that show it together
-   * @param alone whether the last of them shows it by itself, as a card judges it
-   * @param more arrows of each head that would let it do so
+   * @param last sheet, as a card judges it by itself
    */
-  List<String> samePoint(List<Integer> sheets, boolean alone, OptionalInt more) {
-    List<String> remarks = new ArrayList<>(unnoted());
+  List<String> samePoint(Comparison last) {
+    List<String> remarks = new ArrayList<>(unexpected());
     remarks.add(
-        (sheets.size() == 1
-                ? "Sheet " + sheets.get(0) + " shows"
-                : "Sheets " + joined(sheets) + " together show")
-            + " that broadheads and field points hit the same point: leave the bow as it is and"
+        evidence()
+            + " that broadheads and field points now hit the same point: leave the bow as it is and"
             + " measure it as left.");
-    if (!alone) {
-      remarks.add(
-          "That counts the scatter of all of this job's pair sheets, taken to be alike in all"
-              + " directions. A card judges the last sheet by itself and assumes no such thing: "
-              + (more.isPresent()
-                  ? "about %d more of each head would show it there too."
-                      .formatted(Math.max(more.getAsInt(), 1))
-                  : "it will not show it with these groups."));
+    double tolerance = SamePoint.toleranceAt(trials.last().distance());
+    if (Equivalence.judge(last.offset(), tolerance) != Equivalence.SHOWN) {
+      remarks.add(onTheCard(last.moreOfEach(tolerance)));
     }
     tear(Optional.empty()).ifPresent(remarks::add);
     return remarks;
   }
 
+  private String evidence() {
+    List<Trial> counting = own.counting();
+    List<Integer> sheets = counting.stream().map(Trial::sheet).toList();
+    if (sheets.size() == 1) {
+      return "Sheet " + sheets.get(0) + " shows";
+    }
+    boolean moved =
+        counting.subList(1, counting.size()).stream().anyMatch(trial -> !trial.before().isEmpty());
+    return "Sheets "
+        + joined(sheets)
+        + (moved ? " together, with what was moved between them, show" : " together show");
+  }
+
+  private static String onTheCard(OptionalInt more) {
+    return "That counts all of this job's pair sheets, and takes shots to scatter alike in all"
+        + " directions and moves to add up. A card judges the last sheet by itself and assumes no"
+        + " such thing: "
+        + (more.isPresent()
+            ? "about %d more of each head would show it there too."
+                .formatted(Math.max(more.getAsInt(), 1))
+            : "it will not show it with these groups.");
+  }
+
   /** Where something must have changed that nobody noted. */
-  private List<String> unnoted() {
-    return trials.unnoted().stream()
-        .map(
-            trial ->
-                "Sheet %d differs from the pair sheet before it by more than scatter, though nothing is noted as changed: was something moved, or did something slip?"
-                    .formatted(trial.sheet()))
-        .toList();
+  private List<String> unexpected() {
+    return own.unexpected().stream().map(PlanWords::unexpected).toList();
+  }
+
+  private static String unexpected(Trial trial) {
+    return (trial.before().isEmpty()
+            ? "Sheet %d differs from the pair sheet before it by more than scatter, though nothing is noted as changed: was something moved, or did something slip?"
+            : "Sheet %d is farther from where the change before it should have led than scatter explains: was another amount moved, or did something slip?")
+        .formatted(trial.sheet());
   }
 
   List<String> moreArrows(OptionalInt more) {
@@ -153,7 +173,7 @@ record PlanWords(Visit visit, BowSetup setup, Trials trials, BowModel bow, ShopP
 
   /** What the last change did, where only one thing was changed. */
   private List<String> lastChange() {
-    List<String> remarks = new ArrayList<>(unnoted());
+    List<String> remarks = new ArrayList<>(unexpected());
     lastMove().ifPresent(remarks::add);
     return remarks;
   }
@@ -231,6 +251,9 @@ record PlanWords(Visit visit, BowSetup setup, Trials trials, BowModel bow, ShopP
   }
 
   private static String joined(List<Integer> numbers) {
-    return numbers.stream().map(String::valueOf).collect(Collectors.joining(" and "));
+    int last = numbers.size() - 1;
+    String before =
+        numbers.subList(0, last).stream().map(String::valueOf).collect(Collectors.joining(", "));
+    return before + " and " + numbers.get(last);
   }
 }
