@@ -59,7 +59,7 @@ class BowNumbersTest {
   }
 
   private BowNumbers numbers() {
-    return BowNumbers.of(record(), Optional.empty());
+    return BowNumbers.of(record(), Pulls.NONE);
   }
 
   private static double value(BowNumbers numbers, String key) {

@@ -67,7 +67,7 @@ class PlannerTest {
     @Test
     void lowBroadheadsAskForTheRestToGoUp() {
       Plan plan = plan(new Visits().pair(3, 44));
-      assertThat(plan.move()).hasValue(rest(Axis.UPRIGHT, 2));
+      assertThat(plan.move()).hasValue(rest(Axis.UPRIGHT, 1));
     }
 
     /** Lowering the nocking point takes the arrow up, as raising the rest does. */
@@ -215,7 +215,7 @@ class PlannerTest {
 
     /**
      * Eight steps would be needed by the usual answer, but the bow may answer five times as much,
-     * the wrong way: 60 + 3 × 40 mm stay within three times 60 mm, 60 + 4 × 40 mm would not.
+     * the wrong way: 55 + 2 × 40 mm stay within three times 55 mm, 55 + 3 × 40 mm would not.
      */
     @ParameterizedTest
     @CsvSource({"-30, 1", "-60, 2", "-120, 5", "-240, 8"})

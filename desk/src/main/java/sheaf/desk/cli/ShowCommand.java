@@ -81,7 +81,7 @@ final class ShowCommand implements Callable<Integer> {
   public Integer call() {
     Console console = desk.console();
     StoredJob stored = StoredJob.find(job, sheaf.home(), desk.clock());
-    BowNumbers numbers = compute.numbers(stored.record());
+    BowNumbers numbers = compute.numbers(stored);
     if (form.csv) {
       console.utf8(JobCsv.of(stored.record(), numbers));
     } else if (form.json) {
