@@ -160,7 +160,12 @@ public final class BowModel {
   }
 
   private static boolean settles(Ellipse region, double toleranceMm) {
-    return region.farthestReach() <= toleranceMm || region.nearestReach() >= toleranceMm;
+    double nearest = region.centre().length();
+    boolean mayHold = nearest + region.semiMinor() <= toleranceMm;
+    boolean mayMiss = nearest - region.semiMinor() >= toleranceMm;
+    // The exact reaches take long, and few regions come into question.
+    return mayHold && region.farthestReach() <= toleranceMm
+        || mayMiss && region.nearestReach() >= toleranceMm;
   }
 
   private Ellipse regionWith(int more) {
