@@ -23,6 +23,12 @@ record PlanWords(
   /** A change of the offset's length counts as told beyond so many standard deviations. */
   private static final double TOLD = 2;
 
+  private static final String AGREED =
+      ", but the broadheads need nothing: that the heads agree counts for more.";
+
+  private static final String UNDECIDED =
+      "; the broadheads do not ask for it so far, and what they come to counts for more.";
+
   /** At more than this the words "see to the groups" stand instead of a number of arrows. */
   private static final String TOO_MANY =
       "More than 30 more arrows of each head would be needed: see to smaller groups first (form,"
@@ -43,7 +49,7 @@ record PlanWords(
     if (Equivalence.judge(last.offset(), tolerance) != Equivalence.SHOWN) {
       remarks.add(onTheCard(last.moreOfEach(tolerance)));
     }
-    tear(Optional.empty()).ifPresent(remarks::add);
+    tear(Optional.empty(), AGREED).ifPresent(remarks::add);
     return remarks;
   }
 
@@ -92,14 +98,18 @@ record PlanWords(
             ? "Shoot %d or more of each head at this same setting, on a new sheet; both sheets then count together."
                 .formatted(Math.max(more.getAsInt(), 1))
             : TOO_MANY);
+    tear(Optional.empty(), UNDECIDED).ifPresent(remarks::add);
     return remarks;
   }
 
   List<String> scatterHides(Lever lever) {
-    return List.of(
+    List<String> remarks = new ArrayList<>();
+    remarks.add(
         "No move is advised: two sheets of these groups differ by more than the largest sensible first move of %s would do."
-            .formatted(lever.part().spoken()),
-        "Shoot more arrows of each head on a sheet, or from nearer.");
+            .formatted(lever.part().spoken()));
+    remarks.add("Shoot more arrows of each head on a sheet, or from nearer.");
+    tear(Optional.empty(), UNDECIDED).ifPresent(remarks::add);
+    return remarks;
   }
 
   List<String> noLever() {
@@ -120,6 +130,7 @@ record PlanWords(
               + String.join("; ", setup.others(axis))
               + ".");
     }
+    tear(Optional.empty(), UNDECIDED).ifPresent(remarks::add);
     remarks.add(cautionOfPress());
     return remarks;
   }
@@ -140,7 +151,7 @@ record PlanWords(
               + " well. The next sheet tells how this bow answers, and the move after it is"
               + " computed from that.");
     }
-    tear(Optional.of(move)).ifPresent(remarks::add);
+    tear(Optional.of(move), "").ifPresent(remarks::add);
     setup
         .centreLine()
         .filter(line -> !begun && move.lever().axis() == Axis.SIDEWAYS)
@@ -166,7 +177,7 @@ record PlanWords(
             .formatted(
                 Verdict.direction(after.offset(), setup.units()),
                 length(after.region().semiMajor())));
-    tear(Optional.of(move)).ifPresent(remarks::add);
+    tear(Optional.of(move), "").ifPresent(remarks::add);
     remarks.addAll(cautions(move));
     return remarks;
   }
@@ -199,14 +210,19 @@ record PlanWords(
     return Optional.of(change + (is > was ? "made it worse: " : "helped: ") + found);
   }
 
-  /** What the last tear says beside the broadheads, so that neither contradicts in silence. */
-  private Optional<String> tear(Optional<Move> plan) {
+  /**
+   * What the last tear says beside the broadheads, so that neither contradicts in silence.
+   *
+   * @param plan the move that is planned
+   * @param otherwise what stands against the tear's move where none is planned
+   */
+  private Optional<String> tear(Optional<Move> plan, String otherwise) {
     Optional<Tear> last = TearPlan.last(visit);
     if (last.isEmpty()) {
       return Optional.empty();
     }
     String name = "The last tear (sheet %d)".formatted(last.get().sheet());
-    if (last.get().size() == Tear.Size.BULLET_HOLE) {
+    if (last.get().isBulletHole()) {
       return Optional.of(name + " is a bullet hole and asks for no move.");
     }
     Axis axis = plan.map(move -> move.lever().axis()).orElse(TearPlan.axis(last.get()));
@@ -214,13 +230,13 @@ record PlanWords(
         Math.abs(axis.along(last.get().pointToTail())) < Tear.NOTHING_MM
             ? Optional.empty()
             : TearPlan.move(last.get(), axis, setup);
-    return asked.map(move -> name + tear(move, plan));
+    return asked.map(move -> name + tear(move, plan, otherwise));
   }
 
-  private String tear(Move asked, Optional<Move> plan) {
+  private static String tear(Move asked, Optional<Move> plan, String otherwise) {
     String rule = ", by the rule that agrees with broadheads, asks to move " + asked.words();
     if (plan.isEmpty()) {
-      return rule + ", but the broadheads need nothing: that the heads agree counts for more.";
+      return rule + otherwise;
     }
     if (!plan.get().lever().equals(asked.lever())) {
       return rule + ": another lever than the one planned here; do one at a time.";

@@ -77,8 +77,8 @@ class SheetContentsTest {
   @ParameterizedTest
   @EnumSource
   void aReturnCardAsksWhatTheBenchCardOfItsBowAsks(BowType bow) {
-    assertThat(keys(bow.returnFront())).isEqualTo(keys(bow.front()));
-    assertThat(keys(bow.returnBack())).isEqualTo(keys(bow.back()));
+    assertThat(keys(bow.returnFront())).hasSameElementsAs(keys(bow.front()));
+    assertThat(keys(bow.returnBack())).hasSameElementsAs(keys(bow.back()));
   }
 
   @Test

@@ -283,6 +283,13 @@ class PlannerTest {
     }
 
     @Test
+    void areNotSilentWhereBroadheadsDoNotTellYet() {
+      Plan plan = plan(new Visits().tear(12, 0).pair(-15, 5, 40));
+      assertThat(plan.move()).isEmpty();
+      assertThat(words(plan)).contains("asks to move the rest", "do not ask for it so far");
+    }
+
+    @Test
     void andBroadheadsThatContradictAreNotSilent() {
       Plan plan = plan(new Visits().tear(-12, 0).pair(-60, 0));
       assertThat(words(plan)).contains("They disagree");
