@@ -18,6 +18,12 @@ public record BowNumbers(List<Figure> figures, List<String> cautions) {
 
   private static final String FOOT_POUNDS = "ft lbf";
 
+  /** Two scales may differ by so much: our own assumption. */
+  private static final double PEAK_POUNDS = 3;
+
+  /** A pull every inch ends up to an inch before full draw. */
+  private static final double STROKE_INCHES = 1.25;
+
   /** Copies the lists. */
   public BowNumbers {
     figures = List.copyOf(figures);
@@ -27,11 +33,12 @@ public record BowNumbers(List<Figure> figures, List<String> cautions) {
   /**
    * The numbers of a record's last visit.
    *
-   * @param curve how the bow pulls, where that was measured
+   * @param pulls how the bow pulls, where that was measured
    */
-  public static BowNumbers of(BowRecord record, Optional<DrawCurve> curve) {
+  public static BowNumbers of(BowRecord record, Pulls pulls) {
     Maker maker = new Maker(record);
-    maker.arrow(curve);
+    maker.cautions.addAll(pulls.doubts());
+    maker.arrow(pulls.curve());
     maker.weights();
     maker.shaft();
     maker.rated();
@@ -85,6 +92,34 @@ public record BowNumbers(List<Figure> figures, List<String> cautions) {
         arrow.ifPresent(a -> add("efficiency", "Efficiency", curve.efficiencyPercent(a), 0, "%"));
       } catch (IllegalArgumentException e) {
         cautions.add(sentence(e));
+      }
+      againstTheCard(curve);
+    }
+
+    /** What was pulled and what stands on the card must be of one and the same bow. */
+    private void againstTheCard(DrawCurve curve) {
+      if (peak.isPresent() && Math.abs(curve.peakPounds() - peak.getAsDouble()) > PEAK_POUNDS) {
+        cautions.add(
+            String.format(
+                Locale.ROOT,
+                "The highest pull is %.1f lb, but the card's peak weight %.1f lb: measure again.",
+                curve.peakPounds(),
+                peak.getAsDouble()));
+      }
+      OptionalDouble draw = above("draw_length", Unit.MILLIMETRE);
+      OptionalDouble brace = above("brace_height", Unit.MILLIMETRE);
+      if (draw.isPresent() && brace.isPresent()) {
+        double stroke =
+            Unit.MILLIMETRE.convert(
+                DrawLength.powerStrokeMm(draw.getAsDouble(), brace.getAsDouble()), Unit.INCH);
+        if (Math.abs(curve.strokeInches() - stroke) > STROKE_INCHES) {
+          cautions.add(
+              String.format(
+                  Locale.ROOT,
+                  "The pulls end %.1f in from rest, but draw length and brace height make it %.1f in: measure again.",
+                  curve.strokeInches(),
+                  stroke));
+        }
       }
     }
 

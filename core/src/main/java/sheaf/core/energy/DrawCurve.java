@@ -52,6 +52,11 @@ public record DrawCurve(List<Pull> pulls) {
     return Unit.INCH.convert(1, Unit.METRE) * Unit.POUND_FORCE.convert(1, Unit.NEWTON) * inchPounds;
   }
 
+  /** From the first pull to the last, in inches. */
+  public double strokeInches() {
+    return pulls.get(pulls.size() - 1).inches() - pulls.get(0).inches();
+  }
+
   /** The highest pull, in pounds. */
   public double peakPounds() {
     return pulls.stream().mapToDouble(Pull::pounds).max().orElseThrow();

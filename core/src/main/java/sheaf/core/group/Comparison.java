@@ -3,7 +3,6 @@ package sheaf.core.group;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import sheaf.core.page.MmVector;
 
@@ -103,22 +102,11 @@ public record Comparison(List<Sheet> sheets) {
    * squares of a normal sample.
    */
   public Offset roundOffset() {
-    return freedom() < 1
-        ? new Offset(shift(), Optional.empty())
-        : roundOffset(variance(), freedom());
-  }
-
-  /**
-   * The same with a scatter that is known better than from these sheets alone.
-   *
-   * @param variance s² in each direction, in square millimetres, zero or more
-   * @param freedom v behind it, 1 or more
-   */
-  public Offset roundOffset(double variance, int freedom) {
-    if (variance == 0) {
+    if (freedom() < 1 || variance() == 0) {
       return new Offset(shift(), Optional.empty());
     }
-    double radius = roundRadius(weight(), freedom, variance);
+    double f = Hotelling.fQuantile(2 * freedom(), 1 - Hotelling.CONFIDENCE);
+    double radius = Math.sqrt(2 * variance() * f / weight());
     return new Offset(shift(), Optional.of(new Ellipse(shift(), radius, radius, 0)));
   }
 
@@ -158,31 +146,14 @@ public record Comparison(List<Sheet> sheets) {
    *     known
    */
   public OptionalInt moreOfEach(double toleranceMm) {
-    return freedom() < 1
-        ? OptionalInt.empty()
-        : moreOfEach(
-            toleranceMm,
-            more -> regionRadius(weight() + more / 2.0, freedom() + 2 * more, variance()));
-  }
-
-  /**
-   * The same until the round region of {@link #roundOffset(double, int)} settles it.
-   *
-   * @param variance s² in each direction, in square millimetres
-   * @param freedom v behind it, 1 or more
-   */
-  public OptionalInt moreOfEach(double toleranceMm, double variance, int freedom) {
-    return moreOfEach(
-        toleranceMm, more -> roundRadius(weight() + more / 2.0, freedom + 2 * more, variance));
-  }
-
-  /**
-   * The sheets with m more shots of each kind count about as one sheet more with m of each does.
-   */
-  private OptionalInt moreOfEach(double toleranceMm, IntToDoubleFunction radius) {
+    if (freedom() < 1) {
+      return OptionalInt.empty();
+    }
+    // The sheets with m more shots of each kind count about as one sheet more with m of each does.
     double room = Math.abs(toleranceMm - shift().length());
     return IntStream.rangeClosed(0, MOST_EACH)
-        .filter(more -> radius.applyAsDouble(more) <= room)
+        .filter(
+            more -> regionRadius(weight() + more / 2.0, freedom() + 2 * more, variance()) <= room)
         .findFirst();
   }
 
@@ -193,10 +164,5 @@ public record Comparison(List<Sheet> sheets) {
     double critical =
         2.0 * freedom / (freedom - 1) * Hotelling.fQuantile(freedom - 1, 1 - Hotelling.CONFIDENCE);
     return Math.sqrt(critical * variance / weight);
-  }
-
-  private static double roundRadius(double weight, int freedom, double variance) {
-    double f = Hotelling.fQuantile(2 * freedom, 1 - Hotelling.CONFIDENCE);
-    return Math.sqrt(2 * variance * f / weight);
   }
 }

@@ -6,8 +6,8 @@ import sheaf.core.layout.Ink.Tone;
 import sheaf.core.page.MmRect;
 
 /**
- * The front of a bench card or return card, version 1: intake inspection and the measurements that
- * restore a bow.
+ * The front of a bench card, version 1, or return card, versions 1 and 2: intake inspection and the
+ * measurements that restore a bow; in version 2 in the order in which they are restored.
  */
 final class BenchCardLayout {
 
@@ -39,7 +39,7 @@ final class BenchCardLayout {
     MmRect body = frame.body();
     bow(front, body, drawing);
     double end = inspection(front, frame, body.y() + BOW_ROWS, drawing);
-    measures(front, CardColumns.of(id.kind()), frame, end, drawing);
+    measures(front, CardColumns.of(id), frame, end, drawing);
     return frame.card(id, title, drawing);
   }
 
@@ -65,10 +65,17 @@ final class BenchCardLayout {
     return List.of(
         "Tick what you see. Write one digit in a box.",
         example(id.units()),
-        id.kind() == SheetKind.RETURN_CARD
-            ? "As found against last time shows what moved."
-            : "A box left empty means: not measured.",
+        third(id),
         "Scan or photograph the card.");
+  }
+
+  private static String third(LayoutId id) {
+    if (id.kind() != SheetKind.RETURN_CARD) {
+      return "A box left empty means: not measured.";
+    }
+    return CardColumns.tellsOrder(id)
+        ? "Restore by number; string and cables first."
+        : "As found against last time shows what moved.";
   }
 
   private static void bow(CardFront front, MmRect body, Drawing drawing) {

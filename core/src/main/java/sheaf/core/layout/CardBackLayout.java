@@ -7,8 +7,8 @@ import sheaf.core.measure.Unit;
 import sheaf.core.page.MmRect;
 
 /**
- * The back of a bench card or return card, version 1: the bow's other numbers, its arrow, its sight
- * marks, and room for free notes.
+ * The back of a bench card, version 1, or return card, versions 1 and 2: the bow's other numbers,
+ * its arrow, its sight marks, and room for free notes.
  */
 final class CardBackLayout {
 
@@ -57,7 +57,7 @@ final class CardBackLayout {
     String title = BenchCardLayout.title(id);
     frame.draw(drawing, title, steps(), CAUTIONS);
     BenchCardLayout.subtitle(BowType.of(id.variant()).label() + ", back", drawing);
-    CardColumns columns = CardColumns.of(id.kind());
+    CardColumns columns = CardColumns.of(id);
     columns.heads("Measured", frame, y, drawing);
     head();
     columns.rows(back.rows(), frame, y, ROW, drawing);
@@ -72,7 +72,9 @@ final class CardBackLayout {
 
   private List<String> steps() {
     return List.of(
-        "The rest of the card: same job, same bow.",
+        CardColumns.tellsOrder(id)
+            ? "Numbers go on from front to back."
+            : "The rest of the card: same job, same bow.",
         BenchCardLayout.example(id.units()),
         "Notes are kept as a picture: write freely.",
         "Scan or photograph this side too.");

@@ -1,6 +1,7 @@
 package sheaf.core.layout;
 
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import sheaf.core.layout.Ink.Align;
 import sheaf.core.layout.Ink.Tone;
@@ -15,18 +16,39 @@ import sheaf.core.page.MmRect;
  * @param found where the boxes as found begin
  * @param left where the boxes as left begin
  * @param wordPitch from one word's box to the next one's; empty for as close as the words allow
+ * @param order the numbers that rows bear and are sorted by, by their keys; empty for rows in the
+ *     order of the bench card, without numbers
  */
-record CardColumns(OptionalDouble last, double found, double left, OptionalDouble wordPitch) {
+record CardColumns(
+    OptionalDouble last,
+    double found,
+    double left,
+    OptionalDouble wordPitch,
+    Map<String, Integer> order) {
 
   private static final CardColumns BENCH =
-      new CardColumns(OptionalDouble.empty(), 50, 105, OptionalDouble.of(16.8));
+      new CardColumns(OptionalDouble.empty(), 50, 105, OptionalDouble.of(16.8), Map.of());
   private static final CardColumns RETURN =
-      new CardColumns(OptionalDouble.of(41.5), 62, 110, OptionalDouble.empty());
+      new CardColumns(OptionalDouble.of(41.5), 62, 110, OptionalDouble.empty(), Map.of());
 
   private static final double LAST_SIZE = 9;
 
-  static CardColumns of(SheetKind kind) {
-    return kind == SheetKind.RETURN_CARD ? RETURN : BENCH;
+  static CardColumns of(LayoutId id) {
+    if (id.kind() != SheetKind.RETURN_CARD) {
+      return BENCH;
+    }
+    return tellsOrder(id)
+        ? RETURN.in(RestoringOrder.numbers(BowType.of(id.variant()), id.units()))
+        : RETURN;
+  }
+
+  private CardColumns in(Map<String, Integer> numbers) {
+    return new CardColumns(last, found, left, wordPitch, numbers);
+  }
+
+  /** Whether a card's rows are sorted and numbered as they are restored. */
+  static boolean tellsOrder(LayoutId id) {
+    return id.kind() == SheetKind.RETURN_CARD && id.version() > 1;
   }
 
   /** Where a record's last value of a field is printed. */
@@ -52,7 +74,7 @@ record CardColumns(OptionalDouble last, double found, double left, OptionalDoubl
   void rows(List<CardRow> rows, SheetFrame frame, double top, double pitch, Drawing drawing) {
     MmRect body = frame.body();
     double y = top + pitch / 2;
-    for (CardRow row : rows) {
+    for (CardRow row : order.isEmpty() ? rows : RestoringOrder.sorted(rows)) {
       if (y > top + pitch) {
         frame.divide(drawing, y - pitch / 2);
       }
@@ -63,7 +85,7 @@ record CardColumns(OptionalDouble last, double found, double left, OptionalDoubl
 
   private void row(CardRow row, double x, double y, Drawing drawing) {
     double room = last.orElse(found) - 1;
-    words(row, x, y, room, drawing);
+    words(row, number(row) + row.label(), x, y, room, drawing);
     last.ifPresent(
         shift -> {
           double height = Drawing.lines(1, LAST_SIZE);
@@ -74,18 +96,27 @@ record CardColumns(OptionalDouble last, double found, double left, OptionalDoubl
     answer(row, "left", x + left, y, drawing);
   }
 
+  private String number(CardRow row) {
+    return order.containsKey(row.key()) ? order.get(row.key()) + "  " : "";
+  }
+
   /** What a row asks for, over a line that says how it is meant. */
   static void words(CardRow row, double x, double y, double room, Drawing drawing) {
+    words(row, row.label(), x, y, room, drawing);
+  }
+
+  private static void words(
+      CardRow row, String label, double x, double y, double room, Drawing drawing) {
     if (row.hint().isEmpty()) {
       drawing.label(
-          row.label(),
+          label,
           new MmRect(x, y - Drawing.lines(1, 9) / 2, room, Drawing.lines(1, 9)),
           9,
           Weight.BOLD,
           Align.LEFT);
       return;
     }
-    drawing.bold(row.label(), x, y - 3.8, room, Drawing.lines(1, 9), 9);
+    drawing.bold(label, x, y - 3.8, room, Drawing.lines(1, 9), 9);
     drawing.text(row.hint(), x, y + 0.3, room, Drawing.lines(1, 7), 7);
   }
 

@@ -10,8 +10,8 @@ import sheaf.core.page.Paper;
 /** Every layout ever released. */
 public final class Layouts {
 
-  /** The version that is printed now; every variant is in its first. */
-  private static final int CURRENT = 1;
+  /** Return cards tell since their second version in which order a bow is restored. */
+  private static final int RETURN_CARDS = 2;
 
   /** Drawn once and then kept: results of an archive ask for the same few again and again. */
   private static final Map<LayoutId, Layout> DRAWN = new ConcurrentHashMap<>();
@@ -24,12 +24,13 @@ public final class Layouts {
    * @throws IllegalArgumentException when the variant does not come on that paper
    */
   public static Layout current(Variant variant, Paper paper, UnitSystem units) {
-    return draw(new LayoutId(variant, paper, units, CURRENT));
+    return draw(new LayoutId(variant, paper, units, newest(variant)));
   }
 
   /** The layout of that name; empty when it was never released, as with a sheet from later on. */
   public static Optional<Layout> find(LayoutId id) {
-    boolean released = id.version() == CURRENT && MarkFamily.has(id.variant(), id.paper());
+    boolean released =
+        id.version() <= newest(id.variant()) && MarkFamily.has(id.variant(), id.paper());
     return released ? Optional.of(draw(id)) : Optional.empty();
   }
 
@@ -38,10 +39,17 @@ public final class Layouts {
     List<Layout> all = new ArrayList<>();
     for (MarkFamily family : MarkFamily.values()) {
       for (UnitSystem units : UnitSystem.values()) {
-        all.add(current(family.variant(), family.paper(), units));
+        for (int version = 1; version <= newest(family.variant()); version++) {
+          all.add(draw(new LayoutId(family.variant(), family.paper(), units, version)));
+        }
       }
     }
     return all;
+  }
+
+  /** The version that is printed now. */
+  private static int newest(Variant variant) {
+    return variant.kind() == SheetKind.RETURN_CARD ? RETURN_CARDS : 1;
   }
 
   private static Layout draw(LayoutId id) {
@@ -69,6 +77,7 @@ public final class Layouts {
       case OPEN_DISTANCES, SET_DISTANCES -> LineLayout.of(id);
       case GROUP_GRID, SIGHT_GRID -> GridLayout.of(id);
       case CROSS -> ScaleLayout.of(id);
+      case PULLS -> PullsLayout.of(id);
     };
   }
 }

@@ -126,7 +126,11 @@ public enum MarkFamily {
   /** Tags 432 to 439. */
   PAIR_SHARED_DOT_TABLOID(54, Variant.SHARED_DOT, Paper.TABLOID),
   /** Tags 440 to 447. */
-  PAIR_SHARED_DOT_A3(55, Variant.SHARED_DOT, Paper.A3);
+  PAIR_SHARED_DOT_A3(55, Variant.SHARED_DOT, Paper.A3),
+  /** Tags 448 to 455. */
+  FORCE_DRAW_LETTER(56, Variant.PULLS, Paper.LETTER),
+  /** Tags 456 to 463. */
+  FORCE_DRAW_A4(57, Variant.PULLS, Paper.A4);
 
   /** Marks on a sheet: four corners and four edge middles. */
   public static final int MARKS = 8;

@@ -19,7 +19,9 @@ public enum SheetKind {
   /** A bench card beside the record's last values. */
   RETURN_CARD('R'),
   /** Rules across and down, to check a printer with. */
-  SCALE('X');
+  SCALE('X'),
+  /** How hard a bow pulls, from brace height to full draw. */
+  FORCE_DRAW('F');
 
   private final char letter;
 

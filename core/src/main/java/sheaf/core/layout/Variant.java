@@ -44,7 +44,9 @@ public enum Variant {
   /** Sight-in sheet. */
   SIGHT_GRID(SheetKind.SIGHT_IN, 'G', "grid"),
   /** Scale page. */
-  CROSS(SheetKind.SCALE, 'X', "cross");
+  CROSS(SheetKind.SCALE, 'X', "cross"),
+  /** Force-draw sheet with a pull every inch, or every 25 mm. */
+  PULLS(SheetKind.FORCE_DRAW, 'P', "pulls");
 
   private final SheetKind kind;
   private final char letter;

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import sheaf.core.layout.RestoringOrder;
 import sheaf.core.measure.Unit;
 
 /**
@@ -26,46 +27,6 @@ public record Drifted(String key, String label, Taken was, Taken is, double chan
    * @param value above zero, in {@code unit}
    */
   public record Tolerance(double value, Unit unit) {}
-
-  /**
-   * The order in which a bow is restored, since what comes later follows from what comes earlier:
-   * strings and cables with their lengths, then the bow's own geometry, timing, draw, and at last
-   * what the arrow and the eye need (common practice, no published source).
-   */
-  private static final List<String> ORDER =
-      List.of(
-          "string_length",
-          "cable_length",
-          "strands",
-          "string_twists",
-          "axle_to_axle",
-          "brace_height",
-          "limb_bolt_turns",
-          "tiller_top",
-          "tiller_bottom",
-          "cam_stops",
-          "cam_gap",
-          "draw_length",
-          "power_stroke",
-          "peak_weight",
-          "draw_weight",
-          "holding_weight",
-          "bow_plus_loop",
-          "loop_length",
-          "nocking_gap",
-          "centre_shot",
-          "plunger_reach",
-          "plunger_stiffness",
-          "nocking_height",
-          "rest_drop",
-          "clicker",
-          "peep_height",
-          "peep_size",
-          "nose_button_height",
-          "sight_extension",
-          "sight_scale",
-          "arrow_mass",
-          "speed");
 
   /** Rounding of converted units must not tell a drift of exactly the tolerance. */
   private static final double ROUNDING = 1e-9;
@@ -89,7 +50,7 @@ public record Drifted(String key, String label, Taken was, Taken is, double chan
             .ifPresent(drifted::add);
       }
     }
-    drifted.sort(Comparator.comparingInt(Drifted::place));
+    drifted.sort(Comparator.comparingInt(one -> RestoringOrder.place(one.key())));
     return drifted;
   }
 
@@ -122,10 +83,5 @@ public record Drifted(String key, String label, Taken was, Taken is, double chan
     return Math.abs(change) > most + ROUNDING
         ? Optional.of(new Drifted(measure.key(), measure.label(), was, is, change))
         : Optional.empty();
-  }
-
-  private int place() {
-    int place = ORDER.indexOf(key);
-    return place < 0 ? ORDER.size() : place;
   }
 }

@@ -15,28 +15,26 @@ public record Tear(int sheet, int zone, MmVector pointToTail) {
   /** Below this many millimetres no tear can be told from the point's own hole. */
   public static final double NOTHING_MM = 1;
 
-  /**
-   * Up to this many millimetres, a quarter of an inch, many shops leave a tear as it is (common
-   * practice, no published source).
-   */
-  private static final double SMALL_MM = 6.35;
-
   /** How long a tear is, as a shop judges it. */
   public enum Size {
     /** Too short to tell a way. */
     BULLET_HOLE,
-    /** A quarter of an inch or less. */
+    /** No longer than what the shop leaves as it is. */
     SMALL,
     /** Longer. */
     LARGE
   }
 
-  /** Its size class. */
-  public Size size() {
+  /**
+   * Its size class.
+   *
+   * @param smallMm up to this many millimetres the shop leaves a tear as it is
+   */
+  public Size size(double smallMm) {
     if (isBulletHole()) {
       return Size.BULLET_HOLE;
     }
-    return pointToTail.length() <= SMALL_MM ? Size.SMALL : Size.LARGE;
+    return pointToTail.length() <= smallMm ? Size.SMALL : Size.LARGE;
   }
 
   private static final int HOURS = 12;

@@ -22,6 +22,11 @@ public enum Axis {
     return amount < 0 ? minus : plus;
   }
 
+  /** The other one. */
+  Axis other() {
+    return this == SIDEWAYS ? UPRIGHT : SIDEWAYS;
+  }
+
   /** How far a way on paper leads along this axis, in millimetres: right and up are positive. */
   double along(MmVector way) {
     return this == SIDEWAYS ? way.dx() : -way.dy();

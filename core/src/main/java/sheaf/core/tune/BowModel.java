@@ -1,6 +1,8 @@
 package sheaf.core.tune;
 
 import java.util.List;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import sheaf.core.group.Ellipse;
 import sheaf.core.group.Hotelling;
 import sheaf.core.page.MmVector;
@@ -28,6 +30,14 @@ public final class BowModel {
   private static final double SETTING_ERROR = 0.25;
 
   private static final int OFFSET = 0;
+
+  /** Who would shoot more than this of each head to settle one setting should move on instead. */
+  private static final int MOST_EACH = 30;
+
+  /**
+   * Of sheets at which all went as noted, one in a hundred is taken for one at which it did not.
+   */
+  private static final double UNEXPECTED = 0.01;
 
   private final List<Lever> levers;
   private final Scatter scatter;
@@ -121,11 +131,71 @@ public final class BowModel {
 
   /** Where they truly go with 95 % confidence: by F(2, 2v), v the shots less their centres. */
   public Ellipse region() {
-    double f = Hotelling.fQuantile(2 * scatter.freedom(), 1 - Hotelling.CONFIDENCE);
-    double factor = Math.sqrt(2 * f);
-    double a = factor * right.deviation(OFFSET);
-    double b = factor * down.deviation(OFFSET);
+    return region(right.deviation(OFFSET), down.deviation(OFFSET), scatter.freedom());
+  }
+
+  private Ellipse region(double rightDeviation, double downDeviation, int freedom) {
+    double factor = Math.sqrt(2 * Hotelling.fQuantile(2 * freedom, 1 - Hotelling.CONFIDENCE));
+    double a = factor * rightDeviation;
+    double b = factor * downDeviation;
     return a >= b ? new Ellipse(offset(), a, b, 0) : new Ellipse(offset(), b, a, Math.PI / 2);
+  }
+
+  /** Whether both heads are shown to hit the same point: all of the region lies within it. */
+  boolean isShown(double toleranceMm) {
+    return region().farthestReach() <= toleranceMm;
+  }
+
+  /**
+   * How many more shots of each kind at this setting would settle whether both hit the same point,
+   * if the offset stays as it is found: until the region lies wholly within the tolerance or wholly
+   * beyond it.
+   *
+   * @return empty when more than {@value #MOST_EACH} would be needed
+   */
+  OptionalInt moreOfEach(double toleranceMm) {
+    return IntStream.rangeClosed(0, MOST_EACH)
+        .filter(more -> settles(regionWith(more), toleranceMm))
+        .findFirst();
+  }
+
+  private static boolean settles(Ellipse region, double toleranceMm) {
+    double nearest = region.centre().length();
+    boolean mayHold = nearest + region.semiMinor() <= toleranceMm;
+    boolean mayMiss = nearest - region.semiMinor() >= toleranceMm;
+    // The exact reaches take long, and few regions come into question.
+    return mayHold && region.farthestReach() <= toleranceMm
+        || mayMiss && region.nearestReach() >= toleranceMm;
+  }
+
+  private Ellipse regionWith(int more) {
+    double perMm = more / (2 * scatter.variance());
+    return region(
+        with(right.deviation(OFFSET), perMm),
+        with(down.deviation(OFFSET), perMm),
+        scatter.freedom() + 2 * more);
+  }
+
+  private static double with(double deviation, double precision) {
+    return deviation / Math.sqrt(1 + deviation * deviation * precision);
+  }
+
+  /**
+   * Whether a sheet shows what is expected of it: half the square of how far it lies off, over its
+   * variance, follows F(2, 2v) where all went as noted.
+   *
+   * @param shown the sheet's offset
+   * @param weight of the sheet, as for {@link #seen}
+   */
+  boolean expects(MmVector shown, double weight) {
+    double variance = scatter.variance() / weight;
+    double dx = shown.dx() - right.mean(OFFSET);
+    double dy = shown.dy() - down.mean(OFFSET);
+    double f =
+        (dx * dx / (right.covariance(OFFSET, OFFSET) + variance)
+                + dy * dy / (down.covariance(OFFSET, OFFSET) + variance))
+            / 2;
+    return f <= Hotelling.fQuantile(2 * scatter.freedom(), UNEXPECTED);
   }
 
   /** What a lever does. */

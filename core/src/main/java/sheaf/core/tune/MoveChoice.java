@@ -18,6 +18,9 @@ record MoveChoice(BowSetup setup, Trials trials, BowModel bow) {
   /** An axis needs a component of so many standard deviations before something is moved for it. */
   private static final double TOLD = 2;
 
+  /** A first move may need to be so many times the usual small one before it shows. */
+  private static final double USUAL_STARTS = 2;
+
   /** A lever that would need more of its largest moves than this is left alone. */
   private static final int MOST_MOVES = 4;
 
@@ -64,43 +67,55 @@ record MoveChoice(BowSetup setup, Trials trials, BowModel bow) {
     return MOST_MOVES * most >= Math.abs(lever.axis().along(bow.offset()));
   }
 
-  /** Whether the difference of two sheets scatters more than the largest starting move may do. */
+  /** Whether the difference of two sheets scatters more than the usual first move may do. */
   boolean scatterHides(Lever lever) {
     double noise = Math.sqrt(2 * bow.scatter().variance() / trials.last().weight());
-    return noise > largestStart(lever.step()) * lever.step().usualMm();
+    return noise > USUAL_STARTS * lever.step().small() * lever.step().usualMm();
   }
 
-  private static double largestStart(Step step) {
-    return 2 * step.small();
-  }
-
-  /**
-   * The move that leaves the least offset to be expected; empty when that is none. A lever that
-   * this bow was never moved by goes no farther than a first move: bows differ.
-   */
+  /** The move that leaves the least offset to be expected; empty when that is none. */
   Optional<Move> computed(Lever lever) {
-    Step step = lever.step();
-    double most = trials.moved().contains(lever) ? step.most() : largestStart(step);
-    double steps = rounded(bow.bestSteps(lever), step, most);
-    return steps == 0 ? Optional.empty() : Optional.of(new Move(lever, steps));
+    double steps = rounded(bow.bestSteps(lever), lever.step());
+    return steps == 0 ? Optional.empty() : Optional.of(within(lever, steps));
   }
 
   /**
-   * The first move takes the arrow toward the field points, by half of what the usual response
-   * would need; once begun, it follows what was learnt, however little. A nocking point goes the
-   * other way than a rest does.
+   * The first move takes the arrow toward the field points, as far as the usual response would
+   * need; once begun, it follows what was learnt, however little. A nocking point goes the other
+   * way than a rest does.
    */
   Move starting(Lever lever) {
     Step step = lever.step();
-    double off = lever.axis().along(bow.offset()) / (2 * step.usualMm());
     double learnt = bow.bestSteps(lever);
-    double wanted = learnt != 0 ? learnt : lever.part() == Part.NOCKING ? off : -off;
-    double size = Math.max(Math.abs(rounded(wanted, step, largestStart(step))), step.small());
-    return new Move(lever, Math.copySign(size, wanted));
+    double usual = lever.axis().along(bow.offset()) / step.usualMm();
+    double wanted = learnt != 0 ? learnt : away(lever) ? usual : -usual;
+    double most = step.most() / 2;
+    double size = Math.min(Math.max(Math.abs(rounded(wanted, step)), step.small()), most);
+    return within(lever, Math.copySign(size, wanted));
   }
 
-  private static double rounded(double steps, Step step, double most) {
-    double whole = Math.round(Math.abs(steps) / step.finest()) * step.finest();
-    return Math.copySign(Math.min(whole, most), steps) + 0.0;
+  /**
+   * Whether a first move goes the other way than toward the field points: with a nocking point, and
+   * where this bow answered so to the same part along the other axis, since one and the same turn
+   * of the arrow is behind both.
+   */
+  private boolean away(Lever lever) {
+    Axis other = lever.axis().other();
+    boolean answersAgainst =
+        trials.moved().stream()
+            .filter(moved -> moved.part() == lever.part() && moved.axis() == other)
+            .map(bow::response)
+            .anyMatch(
+                response -> response.directionKnown(other) && other.along(response.perStep()) < 0);
+    return lever.part() == Part.NOCKING || answersAgainst;
+  }
+
+  private Move within(Lever lever, double steps) {
+    double most = new Reach(trials, bow).most(lever);
+    return new Move(lever, Math.copySign(Math.min(Math.abs(steps), most), steps));
+  }
+
+  private static double rounded(double steps, Step step) {
+    return Math.round(steps / step.finest()) * step.finest();
   }
 }

@@ -6,6 +6,9 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
+import sheaf.core.group.Comparison;
+import sheaf.core.group.Equivalence;
+import sheaf.core.group.SamePoint;
 import sheaf.core.layout.BowType;
 import sheaf.core.layout.UnitSystem;
 import sheaf.core.measure.Inches;
@@ -14,10 +17,17 @@ import sheaf.core.record.Visit;
 import sheaf.core.result.Verdict;
 
 /** The sentences of a plan, in our own plain trade words. */
-record PlanWords(Visit visit, BowSetup setup, Trials trials, BowModel bow, ShopPrior prior) {
+record PlanWords(
+    Visit visit, BowSetup setup, Trials trials, BowModel bow, Trials.Course own, ShopPrior prior) {
 
   /** A change of the offset's length counts as told beyond so many standard deviations. */
   private static final double TOLD = 2;
+
+  private static final String AGREED =
+      ", but the broadheads need nothing: that the heads agree counts for more.";
+
+  private static final String UNDECIDED =
+      "; the broadheads do not ask for it so far, and what they come to counts for more.";
 
   /** At more than this the words "see to the groups" stand instead of a number of arrows. */
   private static final String TOO_MANY =
@@ -27,39 +37,55 @@ record PlanWords(Visit visit, BowSetup setup, Trials trials, BowModel bow, ShopP
   /**
    * The heads hit the same point.
    *
-   * @param sheets that show it together
-   * @param alone whether the last of them shows it by itself, as a card judges it
-   * @param more arrows of each head that would let it do so
+   * @param last sheet, as a card judges it by itself
    */
-  List<String> samePoint(List<Integer> sheets, boolean alone, OptionalInt more) {
-    List<String> remarks = new ArrayList<>(unnoted());
+  List<String> samePoint(Comparison last) {
+    List<String> remarks = new ArrayList<>(unexpected());
     remarks.add(
-        (sheets.size() == 1
-                ? "Sheet " + sheets.get(0) + " shows"
-                : "Sheets " + joined(sheets) + " together show")
-            + " that broadheads and field points hit the same point: leave the bow as it is and"
+        evidence()
+            + " that broadheads and field points now hit the same point: leave the bow as it is and"
             + " measure it as left.");
-    if (!alone) {
-      remarks.add(
-          "That counts the scatter of all of this job's pair sheets, taken to be alike in all"
-              + " directions. A card judges the last sheet by itself and assumes no such thing: "
-              + (more.isPresent()
-                  ? "about %d more of each head would show it there too."
-                      .formatted(Math.max(more.getAsInt(), 1))
-                  : "it will not show it with these groups."));
+    double tolerance = SamePoint.toleranceAt(trials.last().distance());
+    if (Equivalence.judge(last.offset(), tolerance) != Equivalence.SHOWN) {
+      remarks.add(onTheCard(last.moreOfEach(tolerance)));
     }
-    tear(Optional.empty()).ifPresent(remarks::add);
+    tear(Optional.empty(), AGREED).ifPresent(remarks::add);
     return remarks;
   }
 
+  private String evidence() {
+    List<Trial> counting = own.counting();
+    List<Integer> sheets = counting.stream().map(Trial::sheet).toList();
+    if (sheets.size() == 1) {
+      return "Sheet " + sheets.get(0) + " shows";
+    }
+    boolean moved =
+        counting.subList(1, counting.size()).stream().anyMatch(trial -> !trial.before().isEmpty());
+    return "Sheets "
+        + joined(sheets)
+        + (moved ? " together, with what was moved between them, show" : " together show");
+  }
+
+  private static String onTheCard(OptionalInt more) {
+    return "That counts all of this job's pair sheets, and takes shots to scatter alike in all"
+        + " directions and moves to add up. A card judges the last sheet by itself and assumes no"
+        + " such thing: "
+        + (more.isPresent()
+            ? "about %d more of each head would show it there too."
+                .formatted(Math.max(more.getAsInt(), 1))
+            : "it will not show it with these groups.");
+  }
+
   /** Where something must have changed that nobody noted. */
-  private List<String> unnoted() {
-    return trials.unnoted().stream()
-        .map(
-            trial ->
-                "Sheet %d differs from the pair sheet before it by more than scatter, though nothing is noted as changed: was something moved, or did something slip?"
-                    .formatted(trial.sheet()))
-        .toList();
+  private List<String> unexpected() {
+    return own.unexpected().stream().map(PlanWords::unexpected).toList();
+  }
+
+  private static String unexpected(Trial trial) {
+    return (trial.before().isEmpty()
+            ? "Sheet %d differs from the pair sheet before it by more than scatter, though nothing is noted as changed: was something moved, or did something slip?"
+            : "Sheet %d is farther from where the change before it should have led than scatter explains: was another amount moved, or did something slip?")
+        .formatted(trial.sheet());
   }
 
   List<String> moreArrows(OptionalInt more) {
@@ -72,14 +98,18 @@ record PlanWords(Visit visit, BowSetup setup, Trials trials, BowModel bow, ShopP
             ? "Shoot %d or more of each head at this same setting, on a new sheet; both sheets then count together."
                 .formatted(Math.max(more.getAsInt(), 1))
             : TOO_MANY);
+    tear(Optional.empty(), UNDECIDED).ifPresent(remarks::add);
     return remarks;
   }
 
   List<String> scatterHides(Lever lever) {
-    return List.of(
+    List<String> remarks = new ArrayList<>();
+    remarks.add(
         "No move is advised: two sheets of these groups differ by more than the largest sensible first move of %s would do."
-            .formatted(lever.part().spoken()),
-        "Shoot more arrows of each head on a sheet, or from nearer.");
+            .formatted(lever.part().spoken()));
+    remarks.add("Shoot more arrows of each head on a sheet, or from nearer.");
+    tear(Optional.empty(), UNDECIDED).ifPresent(remarks::add);
+    return remarks;
   }
 
   List<String> noLever() {
@@ -100,6 +130,7 @@ record PlanWords(Visit visit, BowSetup setup, Trials trials, BowModel bow, ShopP
               + String.join("; ", setup.others(axis))
               + ".");
     }
+    tear(Optional.empty(), UNDECIDED).ifPresent(remarks::add);
     remarks.add(cautionOfPress());
     return remarks;
   }
@@ -120,7 +151,7 @@ record PlanWords(Visit visit, BowSetup setup, Trials trials, BowModel bow, ShopP
               + " well. The next sheet tells how this bow answers, and the move after it is"
               + " computed from that.");
     }
-    tear(Optional.of(move)).ifPresent(remarks::add);
+    tear(Optional.of(move), "").ifPresent(remarks::add);
     setup
         .centreLine()
         .filter(line -> !begun && move.lever().axis() == Axis.SIDEWAYS)
@@ -146,14 +177,14 @@ record PlanWords(Visit visit, BowSetup setup, Trials trials, BowModel bow, ShopP
             .formatted(
                 Verdict.direction(after.offset(), setup.units()),
                 length(after.region().semiMajor())));
-    tear(Optional.of(move)).ifPresent(remarks::add);
+    tear(Optional.of(move), "").ifPresent(remarks::add);
     remarks.addAll(cautions(move));
     return remarks;
   }
 
   /** What the last change did, where only one thing was changed. */
   private List<String> lastChange() {
-    List<String> remarks = new ArrayList<>(unnoted());
+    List<String> remarks = new ArrayList<>(unexpected());
     lastMove().ifPresent(remarks::add);
     return remarks;
   }
@@ -179,14 +210,19 @@ record PlanWords(Visit visit, BowSetup setup, Trials trials, BowModel bow, ShopP
     return Optional.of(change + (is > was ? "made it worse: " : "helped: ") + found);
   }
 
-  /** What the last tear says beside the broadheads, so that neither contradicts in silence. */
-  private Optional<String> tear(Optional<Move> plan) {
+  /**
+   * What the last tear says beside the broadheads, so that neither contradicts in silence.
+   *
+   * @param plan the move that is planned
+   * @param otherwise what stands against the tear's move where none is planned
+   */
+  private Optional<String> tear(Optional<Move> plan, String otherwise) {
     Optional<Tear> last = TearPlan.last(visit);
     if (last.isEmpty()) {
       return Optional.empty();
     }
     String name = "The last tear (sheet %d)".formatted(last.get().sheet());
-    if (last.get().size() == Tear.Size.BULLET_HOLE) {
+    if (last.get().isBulletHole()) {
       return Optional.of(name + " is a bullet hole and asks for no move.");
     }
     Axis axis = plan.map(move -> move.lever().axis()).orElse(TearPlan.axis(last.get()));
@@ -194,13 +230,13 @@ record PlanWords(Visit visit, BowSetup setup, Trials trials, BowModel bow, ShopP
         Math.abs(axis.along(last.get().pointToTail())) < Tear.NOTHING_MM
             ? Optional.empty()
             : TearPlan.move(last.get(), axis, setup);
-    return asked.map(move -> name + tear(move, plan));
+    return asked.map(move -> name + tear(move, plan, otherwise));
   }
 
-  private String tear(Move asked, Optional<Move> plan) {
+  private static String tear(Move asked, Optional<Move> plan, String otherwise) {
     String rule = ", by the rule that agrees with broadheads, asks to move " + asked.words();
     if (plan.isEmpty()) {
-      return rule + ", but the broadheads need nothing: that the heads agree counts for more.";
+      return rule + otherwise;
     }
     if (!plan.get().lever().equals(asked.lever())) {
       return rule + ": another lever than the one planned here; do one at a time.";
@@ -231,6 +267,9 @@ record PlanWords(Visit visit, BowSetup setup, Trials trials, BowModel bow, ShopP
   }
 
   private static String joined(List<Integer> numbers) {
-    return numbers.stream().map(String::valueOf).collect(Collectors.joining(" and "));
+    int last = numbers.size() - 1;
+    String before =
+        numbers.subList(0, last).stream().map(String::valueOf).collect(Collectors.joining(", "));
+    return before + " and " + numbers.get(last);
   }
 }

@@ -3,8 +3,6 @@ package sheaf.core.tune;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import sheaf.core.group.Comparison;
-import sheaf.core.group.Equivalence;
 import sheaf.core.group.SamePoint;
 import sheaf.core.page.MmVector;
 import sheaf.core.record.Visit;
@@ -22,16 +20,27 @@ public final class Planner {
   /** Fewer arrows of each head than this make no sheet. */
   private static final int FEWEST_A_SHEET = 3;
 
+  /** What counts as the same point, at the distance that all offsets are told at. */
+  private static final double TOLERANCE_MM = SamePoint.toleranceAt(Trial.REFERENCE);
+
   private final Trials trials;
   private final BowModel bow;
+  private final Trials.Course own;
   private final PlanWords words;
   private final MoveChoice choice;
 
   private Planner(Visit visit, BowSetup setup, ShopPrior prior, Trials trials, Scatter scatter) {
+    List<Lever> levers = MoveChoice.levers(setup, trials);
     this.trials = trials;
-    this.bow = trials.learnt(BowModel.start(MoveChoice.levers(setup, trials), prior, scatter));
-    this.words = new PlanWords(visit, setup, trials, bow, prior);
+    this.bow = trials.course(BowModel.start(levers, prior, scatter)).bow();
+    this.own = own(trials, scatter);
+    this.words = new PlanWords(visit, setup, trials, bow, own, prior);
     this.choice = new MoveChoice(setup, trials, bow);
+  }
+
+  /** What the bow's own sheets teach, without any earlier bow. */
+  private static Trials.Course own(Trials trials, Scatter scatter) {
+    return trials.course(BowModel.start(trials.moved(), ShopPrior.NONE, scatter));
   }
 
   /**
@@ -68,36 +77,25 @@ public final class Planner {
   }
 
   /**
-   * Whether the sheets since the last change show broadheads and field points at the same point,
-   * with the scatter of all of the visit's pair sheets, taken to be round.
+   * Whether all of a visit's pair sheets, with the moves between them, show broadheads and field
+   * points at the same point as the bow is now: the 95 % region lies within the tolerance, with the
+   * scatter of all of these sheets, taken to be round. No earlier bow counts.
    */
   public static boolean isShown(Visit visit) {
-    return isShown(Trials.of(visit));
-  }
-
-  private static boolean isShown(Trials trials) {
+    Trials trials = Trials.of(visit);
     return trials
-        .here()
-        .filter(
-            offset ->
-                Equivalence.judge(offset, SamePoint.toleranceAt(trials.last().distance()))
-                    == Equivalence.SHOWN)
+        .scatter()
+        .filter(scatter -> trials.since().isEmpty())
+        .filter(scatter -> own(trials, scatter).isShown(TOLERANCE_MM))
         .isPresent();
   }
 
   private Plan plan() {
-    Comparison here = here();
-    double tolerance = SamePoint.toleranceAt(last().distance());
-    if (isShown(trials)) {
-      return plan(
-          Plan.Kind.SAME_POINT,
-          OptionalInt.empty(),
-          words.samePoint(sheetsHere(), lastAlone(), here.moreOfEach(tolerance)));
+    if (own.isShown(TOLERANCE_MM)) {
+      return plan(Plan.Kind.SAME_POINT, OptionalInt.empty(), words.samePoint(last().comparison()));
     }
-    double scale = last().toReference() * last().toReference();
-    OptionalInt more =
-        here.moreOfEach(tolerance, bow.scatter().variance() / scale, bow.scatter().freedom());
-    if (bow.region().contains(new MmVector(0, 0)) || moreArrowsSettleIt(more)) {
+    OptionalInt more = own.bow().moreOfEach(TOLERANCE_MM);
+    if (own.bow().region().contains(new MmVector(0, 0)) || moreArrowsSettleIt(more)) {
       return plan(Plan.Kind.MORE_ARROWS, more, words.moreArrows(more));
     }
     return move().orElseGet(() -> withoutMove(more));
@@ -105,16 +103,15 @@ public final class Planner {
 
   /** Where the offset may be small enough already, one more sheet beats another move. */
   private boolean moreArrowsSettleIt(OptionalInt more) {
-    double tolerance = SamePoint.toleranceAt(Trial.REFERENCE);
     int sheetful =
         Math.max(
             FEWEST_A_SHEET,
             Math.min(last().shots().reference().size(), last().shots().compared().size()));
-    return bow.offset().length() <= tolerance && more.isPresent() && more.getAsInt() <= sheetful;
+    return bow.offset().length() <= TOLERANCE_MM && more.isPresent() && more.getAsInt() <= sheetful;
   }
 
   private Plan withoutMove(OptionalInt more) {
-    boolean within = bow.offset().length() <= SamePoint.toleranceAt(Trial.REFERENCE);
+    boolean within = bow.offset().length() <= TOLERANCE_MM;
     return within
         ? plan(Plan.Kind.MORE_ARROWS, more, words.moreArrows(more))
         : plan(Plan.Kind.NO_LEVER, OptionalInt.empty(), words.noLever());
@@ -180,19 +177,5 @@ public final class Planner {
 
   private Trial last() {
     return trials.last();
-  }
-
-  private Comparison here() {
-    return new Comparison(trials.atThisSetting().stream().map(Trial::shots).toList());
-  }
-
-  /** Whether the last sheet shows it by itself, with no shape of the scatter assumed. */
-  private boolean lastAlone() {
-    double tolerance = SamePoint.toleranceAt(last().distance());
-    return Equivalence.judge(last().comparison().offset(), tolerance) == Equivalence.SHOWN;
-  }
-
-  private List<Integer> sheetsHere() {
-    return trials.atThisSetting().stream().map(Trial::sheet).toList();
   }
 }

@@ -27,13 +27,16 @@ public record Response(MmVector perStep, double rightDeviation, double downDevia
 
   /** Whether it is known which way the lever moves impact along its own axis. */
   public boolean directionKnown(Axis axis) {
-    double deviation = axis == Axis.SIDEWAYS ? rightDeviation : downDeviation;
-    return Math.abs(axis.along(perStep)) > KNOWN * deviation;
+    return Math.abs(axis.along(perStep)) > KNOWN * deviation(axis);
   }
 
   /** The most that a step may well move impact along an axis, in millimetres. */
   double mostAlong(Axis axis) {
-    double deviation = axis == Axis.SIDEWAYS ? rightDeviation : downDeviation;
-    return Math.abs(axis.along(perStep)) + KNOWN * deviation;
+    return Math.abs(axis.along(perStep)) + KNOWN * deviation(axis);
+  }
+
+  /** Standard deviation of what is known along an axis, in millimetres. */
+  double deviation(Axis axis) {
+    return axis == Axis.SIDEWAYS ? rightDeviation : downDeviation;
   }
 }

@@ -71,7 +71,7 @@ public final class ShopPrior {
     if (scatter.isEmpty()) {
       return shown;
     }
-    BowModel bow = trials.learnt(BowModel.start(trials.moved(), NONE, scatter.get()));
+    BowModel bow = trials.course(BowModel.start(trials.moved(), NONE, scatter.get())).bow();
     for (Lever lever : trials.moved()) {
       Response unknown = Response.unknown(lever);
       Response learnt = bow.response(lever);

@@ -14,9 +14,9 @@ import sheaf.core.layout.UnitSystem;
  */
 public enum Step {
   /** A sixty-fourth of an inch. */
-  SIXTY_FOURTH("1/64 in", 8, 2, 8),
+  SIXTY_FOURTH("1/64 in", 8, 2, 16),
   /** A tenth of a millimetre. */
-  TENTH_MM("0.1 mm", 2, 8, 32),
+  TENTH_MM("0.1 mm", 2, 8, 64),
   /** A whole turn of a yoke's leg or a screw. */
   TURN("turns", 25, 0.5, 2),
   /** A click of a rest or plunger. */
@@ -62,7 +62,7 @@ public enum Step {
     return small;
   }
 
-  /** The most steps to move at a time: 1/8 in, two turns; our own limit. */
+  /** The most steps to move at a time: 1/4 in, two turns; our own limit. */
   double most() {
     return most;
   }

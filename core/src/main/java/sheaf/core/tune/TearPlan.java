@@ -30,7 +30,7 @@ final class TearPlan {
           Plan.Kind.SHOOT_FIRST,
           "Nothing has been shot yet that says what to move: shoot a tear sheet or a pair sheet.");
     }
-    if (last.get().size() == Tear.Size.BULLET_HOLE) {
+    if (last.get().isBulletHole()) {
       return Plan.without(
           Plan.Kind.SHOOT_FIRST,
           "The last tear is a bullet hole: shoot a pair sheet to compare broadheads.");

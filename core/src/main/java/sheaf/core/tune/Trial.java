@@ -24,6 +24,11 @@ record Trial(int sheet, List<Optional<Move>> before, Comparison.Sheet shots, Dis
     before = List.copyOf(before);
   }
 
+  /** The levers that were moved before it, as far as that was counted. */
+  List<Lever> moved() {
+    return before.stream().flatMap(Optional::stream).map(Move::lever).distinct().toList();
+  }
+
   /** What millimetres here come to at 20 yd, as the same angle. */
   double toReference() {
     return REFERENCE.millimetres() / distance.millimetres();

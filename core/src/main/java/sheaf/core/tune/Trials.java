@@ -2,12 +2,12 @@ package sheaf.core.tune;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import sheaf.core.group.Comparison;
-import sheaf.core.group.Hotelling;
-import sheaf.core.group.Offset;
 import sheaf.core.measure.Distance;
 import sheaf.core.record.Change;
 import sheaf.core.record.Visit;
@@ -19,18 +19,12 @@ import sheaf.core.result.PairResult;
  *
  * @param trials in order
  * @param since what was changed after the last of them
- * @param unnoted the trials that differ from the one before by more than their scatter, though
- *     nothing was noted as changed in between: something was, or something moved by itself
  */
-record Trials(List<Trial> trials, List<Optional<Move>> since, List<Trial> unnoted) {
-
-  /** Of sheets between which truly nothing changed, one in a hundred is taken to differ. */
-  private static final double DIFFERS = 0.01;
+record Trials(List<Trial> trials, List<Optional<Move>> since) {
 
   Trials {
     trials = List.copyOf(trials);
     since = List.copyOf(since);
-    unnoted = List.copyOf(unnoted);
   }
 
   static Trials of(Visit visit) {
@@ -49,37 +43,7 @@ record Trials(List<Trial> trials, List<Optional<Move>> since, List<Trial> unnote
       trials.add(new Trial(sheet, moves(visit, last, sheet), shots, distance));
       last = sheet;
     }
-    return withUnnoted(trials, moves(visit, last, Integer.MAX_VALUE));
-  }
-
-  /** Puts a change that cannot be counted before every trial that something unnoted lies before. */
-  private static Trials withUnnoted(List<Trial> trials, List<Optional<Move>> since) {
-    Optional<Scatter> scatter = scatter(trials);
-    List<Trial> all = new ArrayList<>();
-    List<Trial> unnoted = new ArrayList<>();
-    for (int i = 0; i < trials.size(); i++) {
-      Trial trial = trials.get(i);
-      boolean noted = i == 0 || !trial.before().isEmpty() || scatter.isEmpty();
-      if (noted || !differ(trials.get(i - 1), trial, scatter.get())) {
-        all.add(trial);
-      } else {
-        List<Optional<Move>> something = List.of(Optional.empty());
-        all.add(new Trial(trial.sheet(), something, trial.shots(), trial.distance()));
-        unnoted.add(trial);
-      }
-    }
-    return new Trials(all, since, unnoted);
-  }
-
-  /**
-   * Half the square of their distance, over its variance, follows F(2, 2v) where nothing changed.
-   */
-  private static boolean differ(Trial one, Trial other, Scatter scatter) {
-    double dx = other.offset().dx() - one.offset().dx();
-    double dy = other.offset().dy() - one.offset().dy();
-    double variance = scatter.variance() * (1 / one.weight() + 1 / other.weight());
-    double f = (dx * dx + dy * dy) / (2 * variance);
-    return f > Hotelling.fQuantile(2 * scatter.freedom(), DIFFERS);
+    return new Trials(trials, moves(visit, last, Integer.MAX_VALUE));
   }
 
   /**
@@ -104,44 +68,11 @@ record Trials(List<Trial> trials, List<Optional<Move>> since, List<Trial> unnote
 
   /** All levers that were moved. */
   List<Lever> moved() {
-    return Stream.concat(trials.stream().flatMap(t -> t.before().stream()), since.stream())
-        .flatMap(Optional::stream)
-        .map(Move::lever)
+    return Stream.concat(
+            trials.stream().flatMap(trial -> trial.moved().stream()),
+            since.stream().flatMap(Optional::stream).map(Move::lever))
         .distinct()
         .toList();
-  }
-
-  /** The trials since the last change, all at the last one's distance; empty without any. */
-  List<Trial> atThisSetting() {
-    List<Trial> same = new ArrayList<>();
-    if (!since.isEmpty()) {
-      return same;
-    }
-    for (int i = trials.size() - 1; i >= 0; i--) {
-      if (trials.get(i).distance().equals(trials.get(trials.size() - 1).distance())) {
-        same.add(0, trials.get(i));
-      }
-      if (!trials.get(i).before().isEmpty()) {
-        break;
-      }
-    }
-    return same;
-  }
-
-  /**
-   * What the sheets since the last change show of where broadheads go, in true millimetres at their
-   * distance, with the scatter of all of the job's sheets, taken to be round; empty without such a
-   * sheet, or where scatter is not known.
-   */
-  Optional<Offset> here() {
-    List<Trial> here = atThisSetting();
-    return here.isEmpty() ? Optional.empty() : scatter().map(scatter -> here(here, scatter));
-  }
-
-  private static Offset here(List<Trial> here, Scatter scatter) {
-    double scale = here.get(0).toReference();
-    return new Comparison(here.stream().map(Trial::shots).toList())
-        .roundOffset(scatter.variance() / (scale * scale), scatter.freedom());
   }
 
   /** The last move, where it was the only change since the trial before and could be counted. */
@@ -155,10 +86,6 @@ record Trials(List<Trial> trials, List<Optional<Move>> since, List<Trial> unnote
 
   /** How all shots scatter about their centres, at 20 yd; empty when that cannot be told. */
   Optional<Scatter> scatter() {
-    return scatter(trials);
-  }
-
-  private static Optional<Scatter> scatter(List<Trial> trials) {
     double squares = 0;
     int freedom = 0;
     for (Trial trial : trials) {
@@ -174,14 +101,67 @@ record Trials(List<Trial> trials, List<Optional<Move>> since, List<Trial> unnote
         : Optional.empty();
   }
 
-  /** What a bow that began with some knowledge of its levers is known to do after all this. */
-  BowModel learnt(BowModel start) {
+  /**
+   * What a bow is known to do after all this.
+   *
+   * @param bow as it is known now
+   * @param counting the trials that say where broadheads go now: those since something was changed
+   *     that cannot be counted
+   * @param unexpected the trials that lie farther from where those before them and the moves
+   *     between should have led than scatter explains, although the bow had answered to such moves
+   *     before
+   */
+  record Course(BowModel bow, List<Trial> counting, List<Trial> unexpected) {
+
+    Course {
+      counting = List.copyOf(counting);
+      unexpected = List.copyOf(unexpected);
+    }
+
+    /**
+     * Whether both heads are shown to hit the same point; not by a last sheet that was not
+     * expected.
+     */
+    boolean isShown(double toleranceMm) {
+      boolean trusted =
+          unexpected.isEmpty()
+              || !unexpected.get(unexpected.size() - 1).equals(counting.get(counting.size() - 1))
+              || counting.size() == 1;
+      return trusted && bow.isShown(toleranceMm);
+    }
+  }
+
+  /**
+   * All trials, one after the other. Where nothing is noted as changed before an unexpected one,
+   * something was, and what was known of the offset counts no more; else either the answer or the
+   * amount is not what it was taken for, and the bow's answer is learnt from it as from any other.
+   *
+   * @param start of a bow with some knowledge of its levers
+   */
+  Course course(BowModel start) {
     BowModel bow = start;
+    Set<Lever> answered = new HashSet<>();
+    List<Trial> counting = new ArrayList<>();
+    List<Trial> unexpected = new ArrayList<>();
     for (Trial trial : trials) {
       bow = moved(bow, trial.before());
+      boolean foreseen = answered.containsAll(trial.moved());
+      boolean surprise = foreseen && !bow.expects(trial.offset(), trial.weight());
+      if (surprise) {
+        unexpected.add(trial);
+      }
+      if (surprise && trial.before().isEmpty()) {
+        bow = bow.afterSomething();
+        counting.clear();
+      }
+      if (trial.before().contains(Optional.<Move>empty())) {
+        counting.clear();
+      }
+      counting.add(trial);
+      answered.addAll(trial.moved());
       bow = bow.seen(trial.offset(), trial.weight());
     }
-    return moved(bow, since);
+    return new Course(moved(bow, since), counting, unexpected);
   }
 
   private static BowModel moved(BowModel bow, List<Optional<Move>> moves) {

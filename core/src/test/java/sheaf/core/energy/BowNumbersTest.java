@@ -59,7 +59,7 @@ class BowNumbersTest {
   }
 
   private BowNumbers numbers() {
-    return BowNumbers.of(record(), Optional.empty());
+    return BowNumbers.of(record(), Pulls.NONE);
   }
 
   private static double value(BowNumbers numbers, String key) {
@@ -104,6 +104,34 @@ class BowNumbersTest {
     assertThat(value(numbers, "let_off")).isCloseTo(80, within(1e-9));
     assertThat(value(numbers, "front_of_centre")).isCloseTo(13.158, within(0.001));
     assertThat(numbers.cautions()).isEmpty();
+  }
+
+  /** A constant 60 lb over 20 3/4 in stores 103.75 ft lbf; the arrow carries 69.6 of them. */
+  @Test
+  void tellWhatTheBowStoresAndHowMuchOfItTheArrowCarries() {
+    inches();
+    BowNumbers numbers = BowNumbers.of(record(), constant(60, 20.75));
+    assertThat(value(numbers, "stored_energy")).isCloseTo(103.75, within(1e-9));
+    assertThat(value(numbers, "efficiency")).isCloseTo(67.1, within(0.05));
+    assertThat(numbers.cautions()).isEmpty();
+  }
+
+  @Test
+  void thatDisagreeWithThePullsAreSaid() {
+    inches();
+    assertThat(BowNumbers.of(record(), constant(66, 20.75)).cautions())
+        .singleElement()
+        .asString()
+        .contains("highest pull is 66.0 lb", "peak weight 60.0 lb");
+    assertThat(BowNumbers.of(record(), constant(60, 24)).cautions())
+        .singleElement()
+        .asString()
+        .contains("end 24.0 in from rest", "make it 20.8 in");
+  }
+
+  private static Pulls constant(double pounds, double inches) {
+    return Pulls.of(
+        new DrawCurve(List.of(new DrawCurve.Pull(0, pounds), new DrawCurve.Pull(inches, pounds))));
   }
 
   @Test

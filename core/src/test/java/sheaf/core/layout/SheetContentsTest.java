@@ -67,8 +67,7 @@ class SheetContentsTest {
   @ParameterizedTest
   @EnumSource
   void cardsComeOnLetterAndA4AndTargetsOnTheLargePapersToo(Variant variant) {
-    boolean card =
-        variant.kind() == SheetKind.BENCH_CARD || variant.kind() == SheetKind.RETURN_CARD;
+    boolean card = variant.kind().isCard() || variant.kind() == SheetKind.FORCE_DRAW;
 
     assertThat(Stream.of(Paper.values()).filter(variant::comesOn))
         .containsExactlyElementsOf(
@@ -78,8 +77,8 @@ class SheetContentsTest {
   @ParameterizedTest
   @EnumSource
   void aReturnCardAsksWhatTheBenchCardOfItsBowAsks(BowType bow) {
-    assertThat(keys(bow.returnFront())).isEqualTo(keys(bow.front()));
-    assertThat(keys(bow.returnBack())).isEqualTo(keys(bow.back()));
+    assertThat(keys(bow.returnFront())).hasSameElementsAs(keys(bow.front()));
+    assertThat(keys(bow.returnBack())).hasSameElementsAs(keys(bow.back()));
   }
 
   @Test

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import sheaf.core.layout.BowType;
 import sheaf.core.layout.UnitSystem;
@@ -59,14 +60,14 @@ class PlannerTest {
     void theRestGoesTowardTheFieldPointsAndTheDisagreementIsSaid() {
       Plan plan = plan(new Visits().pair(-60, 5));
       assertThat(plan.kind()).isEqualTo(Plan.Kind.STARTING_MOVE);
-      assertThat(plan.move()).hasValue(rest(Axis.SIDEWAYS, 4));
+      assertThat(plan.move()).hasValue(rest(Axis.SIDEWAYS, 2));
       assertThat(words(plan)).contains("Common practice", "Sources disagree which way");
     }
 
     @Test
     void lowBroadheadsAskForTheRestToGoUp() {
       Plan plan = plan(new Visits().pair(3, 44));
-      assertThat(plan.move()).hasValue(rest(Axis.UPRIGHT, 3));
+      assertThat(plan.move()).hasValue(rest(Axis.UPRIGHT, 1));
     }
 
     /** Lowering the nocking point takes the arrow up, as raising the rest does. */
@@ -175,6 +176,53 @@ class PlannerTest {
           .isEqualTo(Plan.Kind.SHOOT_FIRST);
     }
 
+    /** Four steps gave 8 mm each, so two more should have led from -28 to -12 mm. */
+    @Test
+    void aSheetFarFromWhereTheMoveShouldHaveLedIsAskedAbout() {
+      Visits slipped =
+          new Visits()
+              .pair(-60, 0)
+              .changed("rest", "right", 4, "1/64 in")
+              .pair(-28, 0)
+              .changed("rest", "right", 2, "1/64 in")
+              .pair(-70, 0);
+      assertThat(words(plan(slipped))).contains("Sheet 3 is farther from where the change before");
+    }
+
+    @Test
+    void earlierSheetsCountWithWhatWasMovedBetween() {
+      Visits moved =
+          new Visits()
+              .pair(-60, 0, 16)
+              .changed("rest", "right", 4, "1/64 in")
+              .pair(-28, 0, 16)
+              .changed("rest", "right", 3, "1/64 in")
+              .pair(-8, 3, 16);
+      Plan plan = plan(moved);
+      assertThat(plan.kind()).isEqualTo(Plan.Kind.SAME_POINT);
+      assertThat(words(plan)).contains("Sheets 1, 2 and 3 together, with what was moved between");
+      assertThat(plan(new Visits().pair(-8, 3, 16)).kind()).isEqualTo(Plan.Kind.MORE_ARROWS);
+    }
+
+    /** What turns the arrow sideways turns it upright too, so the rule that failed is not tried. */
+    @Test
+    void theOtherWayOfTheRestBeginsAsThisOneAnswered() {
+      Plan plan =
+          plan(new Visits().pair(-60, 60).changed("rest", "right", 3, "1/64 in").pair(-90, 120));
+      assertThat(plan.move().orElseThrow().lever().axis()).isEqualTo(Axis.UPRIGHT);
+      assertThat(plan.move().orElseThrow().steps()).isNegative();
+    }
+
+    /**
+     * Eight steps would be needed by the usual answer, but the bow may answer five times as much,
+     * the wrong way: 55 + 2 × 40 mm stay within three times 55 mm, 55 + 3 × 40 mm would not.
+     */
+    @ParameterizedTest
+    @CsvSource({"-30, 1", "-60, 2", "-120, 5", "-240, 8"})
+    void aFirstMoveCannotLeadFarOff(double off, double steps) {
+      assertThat(plan(new Visits().pair(off, 0)).move()).hasValue(rest(Axis.SIDEWAYS, steps));
+    }
+
     @Test
     void sheetsAtOneSettingCountTogether() {
       Plan one = plan(new Visits().pair(8, 3, 16));
@@ -232,6 +280,13 @@ class PlannerTest {
       Plan plan = plan(new Visits().tear(12, 0).pair(-60, 0));
       assertThat(plan.move().orElseThrow().steps()).isPositive();
       assertThat(words(plan)).contains("the same way");
+    }
+
+    @Test
+    void areNotSilentWhereBroadheadsDoNotTellYet() {
+      Plan plan = plan(new Visits().tear(12, 0).pair(-15, 5, 40));
+      assertThat(plan.move()).isEmpty();
+      assertThat(words(plan)).contains("asks to move the rest", "do not ask for it so far");
     }
 
     @Test

@@ -12,6 +12,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
 import sheaf.core.energy.BowNumbers;
 import sheaf.core.energy.DrawCurve;
+import sheaf.core.energy.Pulls;
 import sheaf.core.flight.Air;
 import sheaf.core.flight.BowFlight;
 import sheaf.core.measure.Distance;
@@ -28,9 +29,10 @@ final class ComputeOptions {
   @Option(
       names = "--pulls",
       paramLabel = "LB,LB...",
-      converter = Pulls.class,
+      converter = PoundsList.class,
       description =
-          "The bow's pull on the scale, one every inch from brace height to full draw, in pounds.")
+          "The bow's pull on the scale, one every inch from brace height to full draw, in pounds;"
+              + " without it, what a force-draw sheet of the job says.")
   private DrawCurve pulls;
 
   @Option(
@@ -65,9 +67,10 @@ final class ComputeOptions {
               + " one; negative where numbers fall with distance.")
   private Double eyeToPin;
 
-  /** What a record's measures come to. */
-  BowNumbers numbers(BowRecord record) {
-    return BowNumbers.of(record, Optional.ofNullable(pulls));
+  /** What a job's measures come to; pulls that were typed count before those of a sheet. */
+  BowNumbers numbers(StoredJob stored) {
+    return BowNumbers.of(
+        stored.record(), pulls != null ? Pulls.of(pulls) : Pulls.of(stored.summary()));
   }
 
   /** How a record's arrow flies to the shop's distances. */
@@ -93,7 +96,7 @@ final class ComputeOptions {
   }
 
   /** Reads a list of pounds. */
-  static final class Pulls implements ITypeConverter<DrawCurve> {
+  static final class PoundsList implements ITypeConverter<DrawCurve> {
     @Override
     public DrawCurve convert(String typed) {
       List<DrawCurve.Pull> pulls = new ArrayList<>();

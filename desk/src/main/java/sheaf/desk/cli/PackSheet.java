@@ -35,6 +35,8 @@ enum PackSheet {
   GROUP(Variant.GROUP_GRID),
   /** A sight-in sheet. */
   SIGHT_IN(Variant.SIGHT_GRID),
+  /** A force-draw sheet. */
+  FORCE_DRAW(Variant.PULLS),
   /** A scale page. */
   SCALE_PAGE(Variant.CROSS);
 

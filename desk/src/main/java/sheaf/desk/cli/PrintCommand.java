@@ -70,7 +70,7 @@ final class PrintCommand implements Callable<Integer> {
           "pack: everything for one bow; bench-card: inspection and measurements, front and back;"
               + " tear: four tears through paper; line: impact from near to far; pair: field points"
               + " and broadheads compared; group: the size of a group; sight-in: which way to move"
-              + " the sight; return-card: a bench card beside an earlier job's values; backing: the"
+              + " the sight; force-draw: how hard the bow pulls at each inch; return-card: a bench card beside an earlier job's values; backing: the"
               + " page laid behind a shot sheet; scale-page: rules to check a printer with.")
   private Printable what;
 
@@ -80,7 +80,7 @@ final class PrintCommand implements Callable<Integer> {
       converter = SheetList.Reader.class,
       description =
           "Pack only: what follows the bench card, such as tear*2,line,pair*2 (the default)."
-              + " Also line-printed, pair-one, group, sight-in, scale-page, and return-card in"
+              + " Also line-printed, pair-one, group, sight-in, force-draw, scale-page, and return-card in"
               + " place of the bench card.")
   private SheetList sheets;
 
@@ -161,7 +161,7 @@ final class PrintCommand implements Callable<Integer> {
       pdf.write(desk.console(), out -> Backing.write(onto, copies, out));
       say("for a colour printer", onto);
     } else {
-      printSheets(what.isCard() ? onto.small() : onto, in, profile);
+      printSheets(what.isSmall() ? onto.small() : onto, in, profile);
     }
     return ExitStatus.OK.number();
   }
@@ -182,7 +182,7 @@ final class PrintCommand implements Callable<Integer> {
     only(sides, pack, "--sides is for packs only");
     only(bow, pack || what.isCard(), "--bow is for packs and cards only");
     only(from, returns, "--from is for return cards only");
-    if (what.isCard() && pdf.said().filter(paper -> paper != paper.small()).isPresent()) {
+    if (what.isSmall() && pdf.said().filter(paper -> paper != paper.small()).isPresent()) {
       throw misuse("A " + what.noun() + " comes on letter and a4 paper only: targets are larger");
     }
   }

@@ -21,6 +21,8 @@ enum Printable {
   GROUP("group sheet", PackSheet.GROUP),
   /** A sight-in sheet. */
   SIGHT_IN("sight-in sheet", PackSheet.SIGHT_IN),
+  /** A pull every inch, for the energy that the bow stores. */
+  FORCE_DRAW("force-draw sheet", PackSheet.FORCE_DRAW),
   /** A bench card beside the values of an earlier job. */
   RETURN_CARD("return card", PackSheet.RETURN_CARD),
   /** The coloured page laid behind shot sheets. */
@@ -51,8 +53,13 @@ enum Printable {
     return sheets.stream().flatMap(sheet -> sheet.variants(bow).stream()).toList();
   }
 
-  /** Whether it has a front and a back, so that it comes on small paper only. */
+  /** Whether it has a front and a back. */
   boolean isCard() {
     return this == BENCH_CARD || this == RETURN_CARD;
+  }
+
+  /** Whether it is written on at the bench, so that it comes on small paper only. */
+  boolean isSmall() {
+    return isCard() || this == FORCE_DRAW;
   }
 }

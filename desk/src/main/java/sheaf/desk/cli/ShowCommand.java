@@ -16,6 +16,7 @@ import sheaf.core.record.Drifted;
 import sheaf.core.result.JobSummary;
 import sheaf.desk.json.JobJson;
 import sheaf.desk.outcome.ExitStatus;
+import sheaf.desk.profile.DriftMeasure;
 import sheaf.desk.report.BenchCardText;
 import sheaf.desk.report.JobCsv;
 import sheaf.desk.report.JobReport;
@@ -81,7 +82,7 @@ final class ShowCommand implements Callable<Integer> {
   public Integer call() {
     Console console = desk.console();
     StoredJob stored = StoredJob.find(job, sheaf.home(), desk.clock());
-    BowNumbers numbers = compute.numbers(stored.record());
+    BowNumbers numbers = compute.numbers(stored);
     if (form.csv) {
       console.utf8(JobCsv.of(stored.record(), numbers));
     } else if (form.json) {
@@ -111,7 +112,7 @@ final class ShowCommand implements Callable<Integer> {
     console.out().println(PageTable.of(summary.sheets(), width));
     console.out().print(benchCard.isEmpty() ? "" : benchCard + "\n");
     sayNumbers(stored, numbers, width);
-    String pictures = PictureText.of(summary, width);
+    String pictures = PictureText.of(summary, sheaf.profile().tolerance(DriftMeasure.TEAR), width);
     console.out().print(pictures.isEmpty() ? "" : pictures + "\n");
     console.out().print(JobReport.of(summary, sheaf.homeWords(), width));
   }

@@ -8,7 +8,8 @@ import sheaf.core.measure.Unit;
 
 /**
  * The measures of the bench cards that a bow may drift in between two visits: those of a compound,
- * then what recurves have besides, then what crossbows have besides.
+ * then what recurves have besides, then what crossbows have besides; at last the tear, which may be
+ * so long rather than drift so far.
  *
  * <p>The usual tolerances are common practice, no published source; they come from memory and stay
  * above what two people measure differently on one bow on one day.
@@ -81,7 +82,9 @@ public enum DriftMeasure {
   /** Of the centre serving. */
   SERVING_LENGTH("1/4 in"),
   /** String over the rail, at rest. */
-  RAIL_CLEARANCE("1/32 in");
+  RAIL_CLEARANCE("1/32 in"),
+  /** Of a tear through paper: up to this it is told as small, and many shops leave it as it is. */
+  TEAR("1/4 in");
 
   /**
    * A tolerance beyond this many times the usual one is taken for a slip, such as {@code 116 in}

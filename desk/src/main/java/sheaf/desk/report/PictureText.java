@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import sheaf.core.group.EnclosingCircle;
 import sheaf.core.group.Group;
+import sheaf.core.measure.Unit;
 import sheaf.core.page.MmPoint;
 import sheaf.core.page.MmVector;
 import sheaf.core.record.RecordOfSheets;
@@ -16,6 +17,7 @@ import sheaf.core.result.LineDetail;
 import sheaf.core.result.LineResult;
 import sheaf.core.result.PairDetail;
 import sheaf.core.result.PairResult;
+import sheaf.desk.profile.Tolerance;
 
 /** What was shot as small pictures, each with what it tells beyond the job's report. */
 public final class PictureText {
@@ -24,10 +26,15 @@ public final class PictureText {
 
   private PictureText() {}
 
-  /** A paragraph for each sheet that was shot at; lines, each with its end. */
-  public static String of(JobSummary job, int width) {
+  /**
+   * A paragraph for each sheet that was shot at.
+   *
+   * @param smallTear up to this length a tear is told as small
+   * @return lines, each with its end
+   */
+  public static String of(JobSummary job, Tolerance smallTear, int width) {
     StringBuilder text = new StringBuilder();
-    tears(RecordOfSheets.tears(job), width, text);
+    tears(RecordOfSheets.tears(job), smallTear, width, text);
     job.pairs().forEach(pair -> pair(pair, width, text));
     job.lines().forEach(line -> line(line, width, text));
     job.groups().forEach(group -> group(group, width, text));
@@ -35,15 +42,15 @@ public final class PictureText {
   }
 
   /** The last tear: its point on the spot, and where its tail went. */
-  private static void tears(List<Tear> tears, int width, StringBuilder text) {
+  private static void tears(List<Tear> tears, Tolerance smallTear, int width, StringBuilder text) {
     if (tears.isEmpty()) {
       return;
     }
     Tear last = tears.get(tears.size() - 1);
     MmVector way = last.pointToTail();
     String head = "Sheet %d, zone %d, the last tear".formatted(last.sheet(), last.zone());
-    text.append(Text.hanging("  ", head + ": " + size(last) + ".", width));
-    if (last.size() != Tear.Size.BULLET_HOLE) {
+    text.append(Text.hanging("  ", head + ": " + size(last, smallTear) + ".", width));
+    if (!last.isBulletHole()) {
       ShotPicture picture = new ShotPicture(Math.abs(way.dx()), Math.abs(way.dy()));
       for (int tenth = 1; tenth < 10; tenth++) {
         picture.mark(new MmPoint(way.dx() * tenth / 10, way.dy() * tenth / 10), '.');
@@ -53,12 +60,12 @@ public final class PictureText {
     }
   }
 
-  private static String size(Tear tear) {
-    return switch (tear.size()) {
+  private static String size(Tear tear, Tolerance small) {
+    String tail = ", tail at %d o'clock".formatted(tear.clock());
+    return switch (tear.size(small.in(Unit.MILLIMETRE))) {
       case BULLET_HOLE -> "a bullet hole";
-      case SMALL ->
-          "small, a quarter of an inch or less, tail at %d o'clock".formatted(tear.clock());
-      case LARGE -> "more than a quarter of an inch, tail at %d o'clock".formatted(tear.clock());
+      case SMALL -> "small, " + small + " or less" + tail;
+      case LARGE -> "more than " + small + tail;
     };
   }
 

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import sheaf.core.energy.BowNumbers;
+import sheaf.core.energy.Pulls;
 import sheaf.core.reading.PageReading;
 import sheaf.core.record.BowRecord;
 import sheaf.core.record.RecordOfSheets;
@@ -83,7 +84,7 @@ class JobJsonTest {
 
   private static String line(JobSummary job) {
     BowRecord record = RecordOfSheets.of(job, Optional.empty());
-    BowNumbers numbers = BowNumbers.of(record, Optional.empty());
+    BowNumbers numbers = BowNumbers.of(record, Pulls.NONE);
     return JobJson.line(job, record, numbers, Optional.empty(), Optional.empty());
   }
 }
