@@ -76,7 +76,7 @@ final class DigitNet implements AutoCloseable {
     block.add(Dropout.builder().optRate(DROPPED).build()).add(last);
     model.setBlock(block);
     trainer = model.newTrainer(config(steps));
-    trainer.initialize(new Shape(1, 1, DigitPicture.SIDE, DigitPicture.SIDE));
+    trainer.initialize(new Shape(1, DigitPicture.LAYERS, DigitPicture.SIDE, DigitPicture.SIDE));
   }
 
   private void addConvolution(int filters) {
@@ -136,18 +136,19 @@ final class DigitNet implements AutoCloseable {
   }
 
   private static NDList pictures(List<Lesson> lessons, NDManager manager) {
-    int places = DigitPicture.SIDE * DigitPicture.SIDE;
+    int side = DigitPicture.SIDE;
+    int places = DigitPicture.LAYERS * side * side;
     float[] dark = new float[lessons.size() * places];
     for (int i = 0; i < lessons.size(); i++) {
       System.arraycopy(lessons.get(i).picture().dark(), 0, dark, i * places, places);
     }
-    Shape shape = new Shape(lessons.size(), 1, DigitPicture.SIDE, DigitPicture.SIDE);
+    Shape shape = new Shape(lessons.size(), DigitPicture.LAYERS, side, side);
     return new NDList(manager.create(dark, shape));
   }
 
   /** What it has learnt, as an ONNX file; its norms are worked into its convolutions. */
   byte[] onnx() {
-    OnnxFile file = new OnnxFile(DigitPicture.SIDE);
+    OnnxFile file = new OnnxFile(DigitPicture.LAYERS, DigitPicture.SIDE);
     for (int i = 0; i < FILTERS.length; i++) {
       float[] kernels = values(convolutions.get(i), "weight");
       file.convolution(kernels, folded(norms.get(i), kernels));

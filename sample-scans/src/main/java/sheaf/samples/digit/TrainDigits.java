@@ -78,13 +78,15 @@ public final class TrainDigits {
   private static void compare(DigitNet net, byte[] file, List<Lesson> some) {
     float[] taught = net.scores(some);
     int side = DigitPicture.SIDE;
-    float[] dark = new float[some.size() * side * side];
+    int places = DigitPicture.LAYERS * side * side;
+    float[] dark = new float[some.size() * places];
     for (int i = 0; i < some.size(); i++) {
-      System.arraycopy(some.get(i).picture().dark(), 0, dark, i * side * side, side * side);
+      System.arraycopy(some.get(i).picture().dark(), 0, dark, i * places, places);
     }
     float[] read = new float[taught.length];
     try (Mats mats = new Mats()) {
-      Mat pictures = mats.own(new Mat(new int[] {some.size(), 1, side, side}, CvType.CV_32F));
+      int[] shape = {some.size(), DigitPicture.LAYERS, side, side};
+      Mat pictures = mats.own(new Mat(shape, CvType.CV_32F));
       pictures.put(new int[4], dark);
       Net reader = Dnn.readNetFromONNX(mats.own(new MatOfByte(file)));
       reader.setInput(pictures);

@@ -44,7 +44,7 @@ class OnnxFileTest {
   }
 
   private static DigitReader reader() {
-    OnnxFile file = new OnnxFile(SIDE);
+    OnnxFile file = new OnnxFile(DigitPicture.LAYERS, SIDE);
     file.convolution(KERNELS, BIASES);
     file.halved();
     file.dense(MATRIX, new float[CLASSES]);

@@ -73,7 +73,7 @@ public final class DigitReader {
       return List.of();
     }
     int side = DigitPicture.SIDE;
-    int places = side * side;
+    int places = DigitPicture.LAYERS * side * side;
     float[] values = new float[pictures.size() * MOVES.length * places];
     for (int i = 0; i < values.length / places; i++) {
       int[] move = MOVES[i % MOVES.length];
@@ -81,7 +81,7 @@ public final class DigitReader {
       System.arraycopy(dark, 0, values, i * places, places);
     }
     try (Mats mats = new Mats()) {
-      int[] shape = {values.length / places, 1, side, side};
+      int[] shape = {values.length / places, DigitPicture.LAYERS, side, side};
       Mat blob = mats.own(new Mat(shape, CvType.CV_32F));
       blob.put(new int[4], values);
       net.setInput(blob);
