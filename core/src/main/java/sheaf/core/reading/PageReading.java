@@ -86,6 +86,24 @@ public record PageReading(
     return fields.stream().filter(field -> field.key().equals(key)).findFirst();
   }
 
+  /** The same page, of which something else is said. */
+  public PageReading saying(
+      List<Reason> newReasons,
+      List<Hole> newHoles,
+      List<TearReading> newTears,
+      List<FieldReading> newFields) {
+    return new PageReading(
+        source,
+        newReasons,
+        sheet,
+        pixelsPerMm,
+        printScale,
+        newHoles,
+        newTears,
+        newFields,
+        linesWithin);
+  }
+
   /** The same reading under another source name. */
   public PageReading from(String newSource) {
     return new PageReading(

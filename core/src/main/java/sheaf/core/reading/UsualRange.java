@@ -12,7 +12,7 @@ import sheaf.core.measure.Unit;
  * @param least in the unit
  * @param most in the unit
  */
-record UsualRange(double least, double most, Unit unit) {
+public record UsualRange(double least, double most, Unit unit) {
 
   private static final Map<String, UsualRange> RANGES =
       Map.ofEntries(
@@ -49,12 +49,12 @@ record UsualRange(double least, double most, Unit unit) {
   }
 
   /** That of a field; empty for one that may have any value. */
-  static Optional<UsualRange> of(String key) {
+  public static Optional<UsualRange> of(String key) {
     return Optional.ofNullable(RANGES.get(key.replaceFirst("_(found|left)$", "")));
   }
 
   /** Whether a value in some unit lies in it. */
-  boolean holds(double value, Unit in) {
+  public boolean holds(double value, Unit in) {
     double same = in.convert(value, unit);
     return same >= least && same <= most;
   }
