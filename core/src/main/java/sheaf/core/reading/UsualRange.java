@@ -1,5 +1,7 @@
 package sheaf.core.reading;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Map;
 import java.util.Optional;
 import sheaf.core.measure.Unit;
@@ -57,5 +59,14 @@ public record UsualRange(double least, double most, Unit unit) {
   public boolean holds(double value, Unit in) {
     double same = in.convert(value, unit);
     return same >= least && same <= most;
+  }
+
+  /** Both ends with the unit: {@code 15 to 36 in}. */
+  public String words() {
+    return plain(least) + " to " + plain(most) + " " + unit.symbol();
+  }
+
+  private static String plain(double number) {
+    return new BigDecimal(number, new MathContext(3)).stripTrailingZeros().toPlainString();
   }
 }
