@@ -95,7 +95,7 @@ final class CardCommand implements Callable<Integer> {
     Optional<RecordAddress> address =
         recordAddress == null ? profile.recordAddress() : Optional.of(checkedAddress());
     Paper page = pdf.paper(profile);
-    StoredJob stored = StoredJob.find(job, sheaf.home(), desk.clock());
+    StoredJob stored = StoredJob.find(job, sheaf.store(), desk.clock());
     CardDetails details =
         new CardDetails(
             form,

@@ -25,6 +25,11 @@ public record Desk(
     SecureRandom random,
     DoubleFunction<PageSource> reader) {
 
+  /** Who works here: the user's name on this computer. */
+  String who() {
+    return System.getProperty("user.name", "unknown");
+  }
+
   /** The folder of this user. */
   HomeFolder usersHome() {
     return HomeFolder.ofUser(

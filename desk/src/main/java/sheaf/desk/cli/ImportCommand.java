@@ -58,7 +58,7 @@ final class ImportCommand implements Callable<Integer> {
     byte[] content = InputFile.content(file);
     BowRecord record = record(content);
     JobId job = record.last().job();
-    try (Store store = Store.open(sheaf.home(), desk.clock())) {
+    try (Store store = Store.open(sheaf.store(), desk.clock())) {
       Optional<StoredJob> known = StoredJob.find(job, store, desk.clock());
       if (known.filter(stored -> stored.record().equals(record)).isPresent()) {
         say("Job " + job + " is known here exactly as the card says: nothing was changed.");

@@ -70,7 +70,7 @@ final class PlanCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Console console = desk.console();
-    BowRecord record = StoredJob.find(job, sheaf.home(), desk.clock()).record();
+    BowRecord record = StoredJob.find(job, sheaf.store(), desk.clock()).record();
     BowSetup setup = BowSetup.of(record, Optional.ofNullable(cables));
     Plan plan = Planner.plan(record.last(), setup, ShopPrior.of(earlier(setup)));
     if (json) {
@@ -84,7 +84,7 @@ final class PlanCommand implements Callable<Integer> {
 
   /** The last visits of other bows of the same kind. */
   private List<Visit> earlier(BowSetup setup) {
-    return Store.openExisting(sheaf.home(), desk.clock())
+    return Store.openExisting(sheaf.store(), desk.clock())
         .map(
             existing -> {
               try (Store store = existing) {

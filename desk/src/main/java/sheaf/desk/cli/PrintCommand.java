@@ -215,7 +215,7 @@ final class PrintCommand implements Callable<Integer> {
     return from == null
         ? SheetValues.NONE
         : SheetValues.last(
-            LastValues.of(StoredJob.find(from, sheaf.home(), desk.clock()).summary()));
+            LastValues.of(StoredJob.find(from, sheaf.store(), desk.clock()).summary()));
   }
 
   /** What stands in the boxes of line sheets. */

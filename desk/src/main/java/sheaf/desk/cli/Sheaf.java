@@ -2,6 +2,7 @@ package sheaf.desk.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.HelpCommand;
@@ -13,6 +14,7 @@ import picocli.CommandLine.Spec;
 import sheaf.desk.home.HomeFolder;
 import sheaf.desk.profile.ProfileInForce;
 import sheaf.desk.profile.ShopProfile;
+import sheaf.desk.store.StorePlace;
 
 /** The command {@code sheaf} itself: what its subcommands share. */
 @Command(
@@ -49,6 +51,17 @@ public final class Sheaf implements Runnable {
           "Where Sheaf keeps everything. By default the user's data folder, or what SHEAF_HOME"
               + " names.")
   private Path home;
+
+  @Option(
+      names = "--store",
+      paramLabel = "ADDRESS",
+      scope = ScopeType.INHERIT,
+      converter = StoreWord.class,
+      description =
+          "A PostgreSQL database that several desks share, such as"
+              + " jdbc:postgresql://server/sheaf. By default what the shop profile says, else a"
+              + " file in that folder.")
+  private String store;
 
   private Sheaf(Desk desk) {
     this.desk = desk;
@@ -119,9 +132,25 @@ public final class Sheaf implements Runnable {
     return home == null ? desk.usersHome() : new HomeFolder(home);
   }
 
-  /** The words that make another command find the same folder; empty when it does so anyway. */
+  /** The store that was named, or what the profile says, or the one in the folder. */
+  StorePlace store() {
+    ShopProfile profile = profile();
+    Optional<String> address = Optional.ofNullable(store).or(profile::database);
+    return new StorePlace(home(), address, profile.originals(), desk.who());
+  }
+
+  /** The words that make another command find the same store; empty when it does so anyway. */
   String homeWords() {
-    return home == null ? "" : homeWords(home);
+    String folder = home == null ? "" : homeWords(home);
+    return (folder + " " + storeWords()).strip();
+  }
+
+  /** A password that somebody typed must not be shown again. */
+  private String storeWords() {
+    if (store == null) {
+      return "";
+    }
+    return "--store " + (store.matches("[\\w./:-]+") ? store : "ADDRESS");
   }
 
   /** A command to type next, with the words that make it find the same folder. */

@@ -80,7 +80,7 @@ final class ShowCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Console console = desk.console();
-    StoredJob stored = StoredJob.find(job, sheaf.home(), desk.clock());
+    StoredJob stored = StoredJob.find(job, sheaf.store(), desk.clock());
     BowNumbers numbers = compute.numbers(stored.record());
     if (form.csv) {
       console.utf8(JobCsv.of(stored.record(), numbers));
@@ -137,7 +137,7 @@ final class ShowCommand implements Callable<Integer> {
         .map(
             earlier ->
                 Drifted.between(
-                    StoredJob.find(earlier, sheaf.home(), desk.clock()).record().last(),
+                    StoredJob.find(earlier, sheaf.store(), desk.clock()).record().last(),
                     stored.record().last(),
                     ComputeOptions.tolerances(sheaf.profile())));
   }

@@ -8,10 +8,10 @@ import sheaf.core.job.RecordKey;
 import sheaf.core.record.BowRecord;
 import sheaf.core.record.RecordOfSheets;
 import sheaf.core.result.JobSummary;
-import sheaf.desk.home.HomeFolder;
 import sheaf.desk.outcome.Trouble;
 import sheaf.desk.store.ImportedRecord;
 import sheaf.desk.store.Store;
+import sheaf.desk.store.StorePlace;
 
 /**
  * A job as the store knows it.
@@ -34,8 +34,8 @@ record StoredJob(
    *
    * @throws Trouble a misuse when nothing of it has been taken in
    */
-  static StoredJob find(JobId job, HomeFolder home, Clock clock) {
-    return Store.openExisting(home, clock)
+  static StoredJob find(JobId job, StorePlace place, Clock clock) {
+    return Store.openExisting(place, clock)
         .flatMap(
             existing -> {
               try (Store store = existing) {

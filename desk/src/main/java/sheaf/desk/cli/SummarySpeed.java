@@ -24,6 +24,7 @@ import sheaf.core.tune.Planner;
 import sheaf.core.tune.ShopPrior;
 import sheaf.desk.home.HomeFolder;
 import sheaf.desk.store.Store;
+import sheaf.desk.store.StorePlace;
 
 /**
  * How many jobs a second are summed up on one core, by the processor's time: from readings in
@@ -44,7 +45,7 @@ public final class SummarySpeed {
   public static void main(String[] arguments) {
     JobId job = JobId.parse(arguments[1]).orElseThrow();
     List<PageReading> readings;
-    HomeFolder home = new HomeFolder(Path.of(arguments[0]));
+    StorePlace home = StorePlace.in(new HomeFolder(Path.of(arguments[0])));
     try (Store store = Store.openExisting(home, Clock.systemUTC()).orElseThrow()) {
       readings = store.readings(job);
     }

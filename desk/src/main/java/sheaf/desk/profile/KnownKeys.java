@@ -19,7 +19,9 @@ final class KnownKeys {
                   "record.address",
                   "distances.yd",
                   "distances.m",
-                  "reading.sure"),
+                  "reading.sure",
+                  "store.database",
+                  "store.originals"),
               Arrays.stream(DriftMeasure.values()).map(measure -> "tolerances." + measure.key()))
           .toList();
 

@@ -1,5 +1,6 @@
 package sheaf.desk.report;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -64,6 +65,8 @@ public final class ProfileText {
     line("distances", Optional.of(distances(profile.distances(UnitSystem.INCHES))));
     line("", Optional.of(distances(profile.distances(UnitSystem.METRIC))));
     line("sure numbers", Optional.of("from " + profile.sure()));
+    line("store", Optional.of(profile.database().orElse("a file in this folder")));
+    line("originals", Optional.of(profile.originals().map(Path::toString).orElse("with it")));
     text.append("  tolerances\n");
     profile
         .tolerances()

@@ -1,122 +1,91 @@
 package sheaf.desk.store;
 
 import java.sql.Connection;
-import java.sql.PreparedStatement;
-import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
-import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.function.Supplier;
 import sheaf.core.job.JobId;
 import sheaf.core.job.RecordKey;
-import sheaf.core.job.SheetCode;
 import sheaf.core.reading.PageReading;
 import sheaf.core.record.BowRecord;
 import sheaf.desk.json.PageJson;
 import sheaf.desk.json.RecordJson;
 
-/**
- * The statements behind the store.
- *
- * @param connection in a transaction when something is added
- * @param now when something was added
- * @param reader what read it
- */
-record Shelf(Connection connection, Instant now, String reader) {
+/** The questions that are asked of the tables. */
+final class Shelf {
 
-  /** Notes a file, unless it is known. */
-  void original(String digest, String name, long bytes) throws SQLException {
-    insert(
-        "INSERT INTO originals (sha256, name, bytes, kept_at) VALUES (?, ?, ?, ?)"
-            + " ON CONFLICT DO NOTHING",
-        digest,
-        name,
-        bytes,
-        now.toString());
+  /** A reading as a row has it; the last of a page is the one made last. */
+  private record Line(long id, long page, Instant at, Optional<String> job, String text) {
+    static final Comparator<Line> BY_TIME =
+        Comparator.comparing(Line::at).thenComparingLong(Line::id);
   }
 
-  /** Opens a job, unless it is known. */
-  void job(JobId job, Supplier<RecordKey> key) throws SQLException {
-    insert(
-        "INSERT INTO jobs (id, record_key, opened_at) VALUES (?, ?, ?)"
-            + " ON CONFLICT (id) DO NOTHING",
-        job.text(),
-        key.get().text(),
-        now.toString());
-  }
+  private Shelf() {}
 
-  /** Adds a page's reading; false when the last one of that page said the same. */
-  boolean reading(String digest, int number, PageReading page) throws SQLException {
-    insert(
-        "INSERT INTO pages (original, number) VALUES (?, ?) ON CONFLICT DO NOTHING",
-        digest,
-        number);
-    String line = PageJson.line(page);
-    Optional<PageReading> last = last(digest, number);
-    if (last.isPresent() && sameButForTheName(last.get(), PageJson.parse(line))) {
-      return false;
+  /** The last reading of every page that names a job, in the order they were made. */
+  static List<PageReading> readings(Connection connection, JobId job) throws SQLException {
+    Map<Long, Line> last = new HashMap<>();
+    for (Line line :
+        lines(connection, "page IN (SELECT page FROM readings WHERE job = ?)", job.text())) {
+      last.merge(line.page(), line, (one, other) -> later(one, other));
     }
-    insert(
-        "INSERT INTO readings (page, job, made_at, made_by, reading)"
-            + " SELECT id, ?, ?, ?, ? FROM pages WHERE original = ? AND number = ?",
-        page.sheet().map(SheetCode::job).map(JobId::text).orElse(null),
-        now.toString(),
-        reader,
-        line,
-        digest,
-        number);
-    return true;
+    List<Line> named =
+        last.values().stream()
+            .filter(line -> line.job().equals(Optional.of(job.text())))
+            .sorted(Line.BY_TIME)
+            .toList();
+    return parse(named);
   }
 
-  private static boolean sameButForTheName(PageReading one, PageReading other) {
-    return one.equals(other.from(one.source()));
-  }
-
-  private Optional<PageReading> last(String digest, int number) throws SQLException {
-    return pages(
-            connection,
-            "SELECT reading FROM readings JOIN pages ON pages.id = page"
-                + " WHERE original = ? AND number = ? ORDER BY readings.id DESC LIMIT 1",
-            digest,
-            number)
+  /** The last reading of a page; empty when it was never read. */
+  static Optional<PageReading> last(Connection connection, long page) throws SQLException {
+    return parse(
+            lines(connection, "page = ?", page).stream()
+                .max(Line.BY_TIME)
+                .map(List::of)
+                .orElse(List.of()))
         .stream()
         .findFirst();
   }
 
-  /** The last reading of every page that names a job, in the order they were made. */
-  static List<PageReading> readings(Connection connection, JobId job) throws SQLException {
-    return pages(
-        connection,
-        "SELECT reading FROM readings AS mine WHERE job = ? AND NOT EXISTS"
-            + " (SELECT 1 FROM readings WHERE page = mine.page AND id > mine.id) ORDER BY id",
-        job.text());
+  private static Line later(Line one, Line other) {
+    return Line.BY_TIME.compare(one, other) >= 0 ? one : other;
   }
 
-  /** Adds a record that a card carried. */
-  void record(String digest, BowRecord record) throws SQLException {
-    insert(
-        "INSERT INTO records (original, job, imported_at, imported_by, record)"
-            + " VALUES (?, ?, ?, ?, ?)",
-        digest,
-        record.last().job().text(),
-        now.toString(),
-        reader,
-        RecordJson.line(record));
+  private static List<Line> lines(Connection connection, String which, Object value)
+      throws SQLException {
+    return Sql.list(
+        connection,
+        "SELECT id, page, made_at, job, reading FROM readings WHERE " + which,
+        row ->
+            new Line(
+                row.getLong(1),
+                row.getLong(2),
+                Instant.parse(row.getString(3)),
+                Optional.ofNullable(row.getString(4)),
+                row.getString(5)),
+        value);
+  }
+
+  private static List<PageReading> parse(List<Line> lines) throws SQLException {
+    try {
+      return lines.stream().map(line -> PageJson.parse(line.text())).toList();
+    } catch (IllegalArgumentException e) {
+      throw new SQLException("a reading in it is of another version (" + e.getMessage() + ")", e);
+    }
   }
 
   /** The jobs that were opened last, the latest first. */
   static List<JobId> jobs(Connection connection, int most) throws SQLException {
-    List<JobId> jobs = new ArrayList<>();
-    String sql = "SELECT id FROM jobs ORDER BY opened_at DESC, id LIMIT ?";
-    try (PreparedStatement statement = prepare(connection, sql, most)) {
-      ResultSet row = statement.executeQuery();
-      while (row.next()) {
-        JobId.parse(row.getString(1)).ifPresent(jobs::add);
-      }
-    }
-    return jobs;
+    return Sql.list(
+        connection,
+        "SELECT id FROM jobs ORDER BY opened_at DESC, id LIMIT ?",
+        row -> new JobId(row.getString(1)),
+        most);
   }
 
   /** The record of a job that came last with a card. */
@@ -124,14 +93,13 @@ record Shelf(Connection connection, Instant now, String reader) {
     String sql =
         "SELECT record, imported_at, name FROM records JOIN originals ON sha256 = original"
             + " WHERE job = ? ORDER BY id DESC LIMIT 1";
-    try (PreparedStatement statement = prepare(connection, sql, job.text())) {
-      ResultSet row = statement.executeQuery();
-      return row.next()
-          ? Optional.of(
-              new ImportedRecord(
-                  record(row.getString(1)), Instant.parse(row.getString(2)), row.getString(3)))
-          : Optional.empty();
-    }
+    return Sql.first(
+        connection,
+        sql,
+        row ->
+            new ImportedRecord(
+                record(row.getString(1)), Instant.parse(row.getString(2)), row.getString(3)),
+        job.text());
   }
 
   private static BowRecord record(String line) throws SQLException {
@@ -142,66 +110,32 @@ record Shelf(Connection connection, Instant now, String reader) {
     }
   }
 
-  /** When the last of the readings that count for a job was made. */
+  /** When a sheet of a job was read last. */
   static Optional<Instant> lastRead(Connection connection, JobId job) throws SQLException {
-    String sql = "SELECT made_at FROM readings WHERE job = ? ORDER BY id DESC LIMIT 1";
-    return instant(connection, sql, job);
+    return Sql.list(
+            connection,
+            "SELECT made_at FROM readings WHERE job = ?",
+            row -> Instant.parse(row.getString(1)),
+            job.text())
+        .stream()
+        .max(Comparator.naturalOrder());
   }
 
-  /** When a job was opened. */
+  /** When the first sheet or card of a job was taken in. */
   static Optional<Instant> opened(Connection connection, JobId job) throws SQLException {
-    return instant(connection, "SELECT opened_at FROM jobs WHERE id = ?", job);
-  }
-
-  private static Optional<Instant> instant(Connection connection, String sql, JobId job)
-      throws SQLException {
-    try (PreparedStatement statement = prepare(connection, sql, job.text())) {
-      ResultSet row = statement.executeQuery();
-      return row.next() ? Optional.of(Instant.parse(row.getString(1))) : Optional.empty();
-    }
+    return Sql.first(
+        connection,
+        "SELECT opened_at FROM jobs WHERE id = ?",
+        row -> Instant.parse(row.getString(1)),
+        job.text());
   }
 
   /** The secret of a job. */
   static Optional<RecordKey> recordKey(Connection connection, JobId job) throws SQLException {
-    try (PreparedStatement statement =
-        prepare(connection, "SELECT record_key FROM jobs WHERE id = ?", job.text())) {
-      ResultSet row = statement.executeQuery();
-      return row.next() ? Optional.of(new RecordKey(row.getString(1))) : Optional.empty();
-    }
-  }
-
-  private static List<PageReading> pages(Connection connection, String sql, Object... values)
-      throws SQLException {
-    List<PageReading> pages = new ArrayList<>();
-    try (PreparedStatement statement = prepare(connection, sql, values)) {
-      ResultSet row = statement.executeQuery();
-      while (row.next()) {
-        pages.add(parse(row.getString(1)));
-      }
-    }
-    return pages;
-  }
-
-  private static PageReading parse(String line) throws SQLException {
-    try {
-      return PageJson.parse(line);
-    } catch (IllegalArgumentException e) {
-      throw new SQLException("a reading in it is of another version (" + e.getMessage() + ")", e);
-    }
-  }
-
-  private void insert(String sql, Object... values) throws SQLException {
-    try (PreparedStatement statement = prepare(connection, sql, values)) {
-      statement.executeUpdate();
-    }
-  }
-
-  private static PreparedStatement prepare(Connection connection, String sql, Object... values)
-      throws SQLException {
-    PreparedStatement statement = connection.prepareStatement(sql);
-    for (int i = 0; i < values.length; i++) {
-      statement.setObject(i + 1, values[i]);
-    }
-    return statement;
+    return Sql.first(
+        connection,
+        "SELECT record_key FROM jobs WHERE id = ?",
+        row -> new RecordKey(row.getString(1)),
+        job.text());
   }
 }

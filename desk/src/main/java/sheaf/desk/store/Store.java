@@ -1,16 +1,17 @@
 package sheaf.desk.store;
 
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import sheaf.core.job.JobId;
 import sheaf.core.job.RecordKey;
+import sheaf.core.job.SheetCode;
 import sheaf.core.reading.PageReading;
 import sheaf.core.record.BowRecord;
 import sheaf.desk.home.HomeFolder;
@@ -39,30 +40,36 @@ public final class Store implements AutoCloseable {
     KNOWN
   }
 
-  private final Path file;
-  private final Originals originals;
+  private final StorePlace place;
+  private final Engine engine;
   private final Connection connection;
+  private final Originals originals;
   private final Clock clock;
   private final SecureRandom random = new SecureRandom();
 
-  private Store(HomeFolder home, Connection connection, Clock clock) {
-    this.file = home.database();
-    this.originals = new Originals(home.originals());
-    this.connection = connection;
+  private Store(StorePlace place, Engine engine, Clock clock) {
+    this.place = place;
+    this.engine = engine;
     this.clock = clock;
+    this.connection = engine.connect();
+    this.originals = engine.originals(connection);
   }
 
-  /** Opens the store in a folder; makes the folder and the store first when there is none. */
+  /** Opens the store at a place; makes the home folder and the store first when there is none. */
+  public static Store open(StorePlace place, Clock clock) {
+    place.home().create();
+    return new Store(place, place.engine(), clock);
+  }
+
+  /** Opens the store in a home folder; makes both first when there are none. */
   public static Store open(HomeFolder home, Clock clock) {
-    home.create();
-    return new Store(home, Database.open(home.database()), clock);
+    return open(StorePlace.in(home), clock);
   }
 
-  /** Opens the store in a folder; empty, and nothing is made, when there is none. */
-  public static Optional<Store> openExisting(HomeFolder home, Clock clock) {
-    return Files.exists(home.database())
-        ? Optional.of(new Store(home, Database.openExisting(home.database()), clock))
-        : Optional.empty();
+  /** Opens the store at a place; empty, and nothing is made, when there is none. */
+  public static Optional<Store> openExisting(StorePlace place, Clock clock) {
+    Engine engine = place.engine();
+    return engine.isThere() ? Optional.of(new Store(place, engine, clock)) : Optional.empty();
   }
 
   /**
@@ -77,23 +84,33 @@ public final class Store implements AutoCloseable {
     if (pages.stream().allMatch(page -> page.sheet().isEmpty())) {
       return Filing.NOT_KEPT;
     }
-    String digest = Originals.digest(content);
-    originals.keep(digest, content);
-    return transaction(
-        () -> {
-          Shelf shelf = new Shelf(connection, clock.instant(), reader);
-          shelf.original(digest, name, content.length);
+    String digest = keepBefore(content);
+    return change(
+        reader,
+        "read " + name,
+        change -> {
+          keep(change, digest, name, content);
+          Set<JobId> jobs = new HashSet<>();
+          pages.forEach(page -> page.sheet().map(SheetCode::job).ifPresent(jobs::add));
+          change.jobs(jobs, () -> RecordKey.random(random));
           boolean changed = false;
           for (int i = 0; i < pages.size(); i++) {
             String source = pages.size() == 1 ? name : name + "#" + (i + 1);
-            PageReading page = pages.get(i).from(source);
-            if (page.sheet().isPresent()) {
-              shelf.job(page.sheet().get().job(), () -> RecordKey.random(random));
-            }
-            changed |= shelf.reading(digest, i + 1, page);
+            changed |= change.reading(digest, i + 1, pages.get(i).from(source));
           }
           return changed ? Filing.NEW : Filing.KNOWN;
         });
+  }
+
+  private String keepBefore(byte[] content) {
+    String digest = Originals.digest(content);
+    originals.keepBefore(digest, content);
+    return digest;
+  }
+
+  private void keep(Change change, String digest, String name, byte[] content) throws SQLException {
+    change.original(digest, name, content.length);
+    originals.keepWithin(digest, content);
   }
 
   /** The last reading of every page that names a job, in the order they were made. */
@@ -110,14 +127,14 @@ public final class Store implements AutoCloseable {
    * @param reader what imported it: a version
    */
   public void importCard(String name, byte[] content, BowRecord record, String reader) {
-    String digest = Originals.digest(content);
-    originals.keep(digest, content);
-    transaction(
-        () -> {
-          Shelf shelf = new Shelf(connection, clock.instant(), reader);
-          shelf.original(digest, name, content.length);
-          shelf.job(record.last().job(), () -> RecordKey.random(random));
-          shelf.record(digest, record);
+    String digest = keepBefore(content);
+    change(
+        reader,
+        "imported " + name,
+        change -> {
+          keep(change, digest, name, content);
+          change.jobs(List.of(record.last().job()), () -> RecordKey.random(random));
+          change.record(digest, record);
           return true;
         });
   }
@@ -166,8 +183,20 @@ public final class Store implements AutoCloseable {
     try {
       return work.run();
     } catch (SQLException e) {
-      throw Database.trouble(file, e);
+      throw engine.trouble(e);
     }
+  }
+
+  /** Some additions. */
+  @FunctionalInterface
+  private interface Additions<T> {
+    T make(Change change) throws SQLException;
+  }
+
+  /** Adds something, all of it or nothing, under a revision that says who, when and why. */
+  private <T> T change(String program, String reason, Additions<T> additions) {
+    Change.Why why = new Change.Why(place.who(), program, reason);
+    return transaction(() -> additions.make(new Change(connection, engine, clock.instant(), why)));
   }
 
   private <T> T transaction(Work<T> work) {

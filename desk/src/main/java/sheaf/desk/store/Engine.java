@@ -1,0 +1,32 @@
+package sheaf.desk.store;
+
+import java.sql.Connection;
+import java.sql.SQLException;
+import sheaf.desk.outcome.Trouble;
+
+/** The database behind a store: what differs between those that it may be. */
+interface Engine {
+
+  /** Whether there is a store; where one is kept by a server, it is taken to be. */
+  boolean isThere();
+
+  /**
+   * A connection on which what was committed is on the disk; the tables are brought up to date
+   * first, and made where there are none.
+   *
+   * @throws Trouble when there is no store to be had
+   */
+  Connection connect();
+
+  /** Where the files that were read are kept. */
+  Originals originals(Connection connection);
+
+  /** What is put behind a query so that others wait for the rows it finds; may be empty. */
+  String keepingOthersOut();
+
+  /** The same, leaving out rows that others have in hand; may be empty. */
+  String leavingOutWhatOthersHave();
+
+  /** Why the database would not do something, as a sentence. */
+  Trouble trouble(SQLException e);
+}

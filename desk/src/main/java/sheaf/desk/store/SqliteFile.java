@@ -1,0 +1,228 @@
+package sheaf.desk.store;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteDataSource;
+import org.sqlite.SQLiteErrorCode;
+import org.sqlite.SQLiteException;
+import org.sqlite.SQLiteOpenMode;
+import sheaf.desk.outcome.Trouble;
+
+/**
+ * A database in a file, on this computer.
+ *
+ * <p>A write-ahead log with full synchronisation: what was committed outlasts a loss of power, and
+ * readers never wait for a writer (sqlite.org, "Write-Ahead Logging" and "PRAGMA synchronous").
+ *
+ * @param file the database
+ * @param kept folder of the files that were read
+ */
+record SqliteFile(Path file, Path kept) implements Engine {
+
+  /** Marks a SQLite file as ours in its {@code application_id}: the letters "Shea". */
+  private static final int APPLICATION = 0x53686561;
+
+  /** How long to wait for another process that writes, in milliseconds. */
+  private static final int PATIENCE = 30_000;
+
+  /** With fewer bytes left the database may be unable to do anything. */
+  private static final long LITTLE = 1_000_000;
+
+  private static final String FULL = "cannot be written: the disk is full. Nothing was changed.";
+
+  private static final String DAMAGED =
+      "is damaged; nothing was changed. Put a backup in its place: sheaf restore FILE.";
+
+  private static final String SYNCHRONOUS_FULL = "2";
+
+  @Override
+  public boolean isThere() {
+    return Files.exists(file);
+  }
+
+  @Override
+  public Originals originals(Connection connection) {
+    return new FolderOfOriginals(kept);
+  }
+
+  /** Only one process writes at a time, and its transactions begin with the right to. */
+  @Override
+  public String keepingOthersOut() {
+    return "";
+  }
+
+  @Override
+  public String leavingOutWhatOthersHave() {
+    return "";
+  }
+
+  @Override
+  public Connection connect() {
+    try {
+      if (!isThere()) {
+        alone(this::create);
+      }
+      recognise();
+      return opened();
+    } catch (SQLException e) {
+      throw trouble(e);
+    }
+  }
+
+  /** Looks at the file without any lock, log or change. */
+  private void recognise() throws SQLException {
+    SQLiteConfig config = new SQLiteConfig();
+    config.setReadOnly(true);
+    config.setOpenMode(SQLiteOpenMode.OPEN_URI);
+    String url = "jdbc:sqlite:" + file.toUri() + "?immutable=1";
+    try (Connection connection = DriverManager.getConnection(url, config.toProperties())) {
+      if (!pragma(connection, "application_id").equals(String.valueOf(APPLICATION))) {
+        throw Trouble.environment(
+            file + " is the database of another program; it was left as it is.");
+      }
+    }
+  }
+
+  private Connection opened() throws SQLException {
+    Connection connection = source(file).getConnection();
+    try {
+      expect(connection, "journal_mode", "wal");
+      expect(connection, "synchronous", SYNCHRONOUS_FULL);
+      expect(connection, "foreign_keys", "1");
+      int version = version(connection);
+      if (version > Migrations.VERSION) {
+        throw Trouble.environment(
+            "%s was written by a newer Sheaf (format %d, this one knows %d): use that one."
+                .formatted(file, version, Migrations.VERSION));
+      }
+      if (version < Migrations.VERSION) {
+        alone(this::update);
+      }
+      return connection;
+    } catch (SQLException | Trouble e) {
+      connection.close();
+      throw e;
+    }
+  }
+
+  private static SQLiteDataSource source(Path file) {
+    SQLiteConfig config = new SQLiteConfig();
+    config.setBusyTimeout(PATIENCE);
+    config.setJournalMode(SQLiteConfig.JournalMode.WAL);
+    config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
+    config.enforceForeignKeys(true);
+    config.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
+    SQLiteDataSource source = new SQLiteDataSource(config);
+    source.setUrl("jdbc:sqlite:" + file);
+    return source;
+  }
+
+  private static void expect(Connection connection, String pragma, String wanted)
+      throws SQLException {
+    String found = pragma(connection, pragma);
+    if (!found.equalsIgnoreCase(wanted)) {
+      throw new SQLException(pragma + " is " + found + " where " + wanted + " is needed");
+    }
+  }
+
+  private static int version(Connection connection) throws SQLException {
+    return Integer.parseInt(pragma(connection, "user_version"));
+  }
+
+  private static String pragma(Connection connection, String name) throws SQLException {
+    return Sql.first(connection, "PRAGMA " + name, row -> row.getString(1)).orElseThrow();
+  }
+
+  /** Some change of the file itself. */
+  @FunctionalInterface
+  private interface Change {
+    void make() throws SQLException, IOException;
+  }
+
+  /** Does something that no other process, nor another thread of this one, may do meanwhile. */
+  private void alone(Change change) throws SQLException {
+    synchronized (SqliteFile.class) {
+      Path lockFile = file.resolveSibling("creating.lock");
+      try (FileChannel channel =
+              FileChannel.open(lockFile, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+          FileLock lock = channel.lock()) {
+        if (lock.isValid()) {
+          change.make();
+        }
+      } catch (IOException e) {
+        throw Trouble.cannotWrite(file, e);
+      }
+    }
+  }
+
+  /** Makes the database under another name and renames it, so that it is never seen half made. */
+  private void create() throws SQLException, IOException {
+    if (isThere()) {
+      return;
+    }
+    Path partial = file.resolveSibling("creating.db");
+    Files.deleteIfExists(partial);
+    migrate(partial, 0);
+    Files.move(partial, file, StandardCopyOption.ATOMIC_MOVE);
+  }
+
+  /** Another process may have done it since the version was looked at. */
+  private void update() throws SQLException {
+    int made;
+    try (Connection connection = source(file).getConnection()) {
+      made = version(connection);
+    }
+    if (made < Migrations.VERSION) {
+      migrate(file, made);
+    }
+  }
+
+  /** What was done is noted last, so that whoever is broken off midway goes on later. */
+  private static void migrate(Path file, int made) throws SQLException {
+    SQLiteDataSource source = source(file);
+    Migrations.run(source, "sqlite", made);
+    try (Connection connection = source.getConnection()) {
+      Sql.update(connection, "PRAGMA application_id = " + APPLICATION);
+      Sql.update(connection, "PRAGMA user_version = " + Migrations.VERSION);
+    }
+  }
+
+  @Override
+  public Trouble trouble(SQLException e) {
+    return Trouble.environment(file + " " + inWords(e), e);
+  }
+
+  private String inWords(SQLException e) {
+    SQLiteErrorCode code =
+        e instanceof SQLiteException s ? s.getResultCode() : SQLiteErrorCode.UNKNOWN_ERROR;
+    // Extended codes carry the primary one in their lowest byte.
+    return switch (SQLiteErrorCode.getErrorCode(code.code & 0xff)) {
+      case SQLITE_NOTADB -> "is no database; it was left as it is.";
+      case SQLITE_CORRUPT -> DAMAGED;
+      case SQLITE_FULL -> FULL;
+      case SQLITE_BUSY, SQLITE_LOCKED -> "is held by another program: try again when it is done.";
+      case SQLITE_READONLY, SQLITE_PERM, SQLITE_CANTOPEN ->
+          "cannot be opened for writing: look at the permissions of the file and its folder.";
+      case SQLITE_IOERR -> isFull() ? FULL : "cannot be used: the disk failed (" + code + ").";
+      default -> "cannot be used: " + e.getMessage() + ".";
+    };
+  }
+
+  /** A full disk shows in many ways, of which "full" is only one. */
+  private boolean isFull() {
+    try {
+      return Files.getFileStore(file.getParent()).getUsableSpace() < LITTLE;
+    } catch (IOException e) {
+      return false;
+    }
+  }
+}
