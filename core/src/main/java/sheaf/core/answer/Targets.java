@@ -99,6 +99,14 @@ final class Targets {
     }
   }
 
+  static boolean isAboutHole(Reason reason) {
+    return ABOUT_HOLES.contains(reason.code());
+  }
+
+  static boolean isAboutTear(Reason reason) {
+    return ABOUT_TEARS.contains(reason.code());
+  }
+
   /** Whether a doubt is about a hole or a zone of which somebody spoke. */
   boolean settles(Reason reason) {
     if (reason.place().isEmpty()) {
