@@ -101,10 +101,8 @@ public final class Questions {
   }
 
   private Optional<Zone> zone(Reason reason) {
-    return Layouts.find(page.sheet().orElseThrow().layout()).stream()
-        .flatMap(layout -> layout.zones().stream())
-        .filter(zone -> reason.place().filter(zone.rect()::contains).isPresent())
-        .findFirst();
+    return Layouts.find(page.sheet().orElseThrow().layout())
+        .flatMap(layout -> reason.place().flatMap(layout::zoneAt));
   }
 
   private static MmRect around(MmPoint place) {

@@ -8,7 +8,6 @@ import java.util.OptionalInt;
 import java.util.Set;
 import sheaf.core.layout.Layout;
 import sheaf.core.layout.Layouts;
-import sheaf.core.layout.Zone;
 import sheaf.core.page.MmPoint;
 import sheaf.core.reading.Head;
 import sheaf.core.reading.Hole;
@@ -48,7 +47,7 @@ final class Targets {
           ReasonCode.TEAR_ON_TRIAL);
 
   private final PageReading page;
-  private final List<Zone> zones;
+  private final Optional<Layout> layout;
   private final List<Hole> holes;
   private final List<TearReading> tears;
   private final List<MmPoint> toldHoles = new ArrayList<>();
@@ -56,11 +55,7 @@ final class Targets {
 
   Targets(PageReading page) {
     this.page = page;
-    this.zones =
-        page.sheet()
-            .flatMap(code -> Layouts.find(code.layout()))
-            .map(Layout::zones)
-            .orElse(List.of());
+    this.layout = page.sheet().flatMap(code -> Layouts.find(code.layout()));
     this.holes = new ArrayList<>(page.holes());
     this.tears = new ArrayList<>(page.tears());
   }
@@ -116,9 +111,10 @@ final class Targets {
     return ABOUT_HOLES.contains(reason.code())
             && toldHoles.stream().anyMatch(told -> told.minus(place).length() <= NEAR)
         || ABOUT_TEARS.contains(reason.code())
-            && zones.stream()
-                .filter(zone -> zone.rect().contains(place))
-                .anyMatch(zone -> toldZones.contains(zone.number()));
+            && layout
+                .flatMap(sheet -> sheet.zoneAt(place))
+                .filter(zone -> toldZones.contains(zone.number()))
+                .isPresent();
   }
 
   private Optional<Integer> index(MmPoint near) {
@@ -154,7 +150,10 @@ final class Targets {
   }
 
   private OptionalInt zone(MmPoint at) {
-    return zones.stream().filter(z -> z.rect().contains(at)).mapToInt(Zone::number).findFirst();
+    return layout
+        .flatMap(sheet -> sheet.zoneAt(at))
+        .map(zone -> OptionalInt.of(zone.number()))
+        .orElse(OptionalInt.empty());
   }
 
   private TearReading tear(Said.TearAt told) {

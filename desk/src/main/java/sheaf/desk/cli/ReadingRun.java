@@ -22,6 +22,7 @@ import sheaf.desk.outcome.ExitStatus;
 import sheaf.desk.outcome.Trouble;
 import sheaf.desk.report.JobReport;
 import sheaf.desk.report.PageTable;
+import sheaf.desk.store.Store;
 
 /** One run over a stack of files: each is read, filed and told of. */
 final class ReadingRun {
@@ -122,7 +123,8 @@ final class ReadingRun {
   }
 
   private void tell(JobId job, String home) {
-    JobSummary summary = JobSummary.of(job, intake.store().readings(job));
+    Store store = intake.store();
+    JobSummary summary = JobSummary.of(job, store.readings(job), store.answers(job));
     console.out().println();
     console.out().print(JobReport.of(summary, home, console.columns()));
   }

@@ -86,6 +86,8 @@ public final class Sheaf implements Runnable {
         new CommandLine(sheaf)
             .addSubcommand("print", new PrintCommand(desk, sheaf))
             .addSubcommand("read", new ReadCommand(desk, sheaf))
+            .addSubcommand("confirm", new ConfirmCommand(desk, sheaf))
+            .addSubcommand("set", new SetCommand(desk, sheaf))
             .addSubcommand("show", new ShowCommand(desk, sheaf))
             .addSubcommand("plan", new PlanCommand(desk, sheaf))
             .addSubcommand("card", new CardCommand(desk, sheaf))
@@ -124,7 +126,7 @@ public final class Sheaf implements Runnable {
   public void run() {
     throw new ParameterException(
         spec.commandLine(),
-        "What shall it do? The commands are print, read, show, plan, card, import, profile and demo.");
+        "What shall it do? The commands are print, read, confirm, set, show, plan, card, import, profile and demo.");
   }
 
   /** The folder that was named, or else this user's. */

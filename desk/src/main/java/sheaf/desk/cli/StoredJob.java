@@ -45,13 +45,34 @@ record StoredJob(
         .orElseThrow(() -> unknown(job));
   }
 
+  /**
+   * The open store of a job; the caller closes it.
+   *
+   * @throws Trouble a misuse when nothing of the job has been taken in, and when its record came
+   *     with a card after its sheets were read
+   */
+  static Store store(JobId job, StorePlace place, Clock clock) {
+    Store store = Store.openExisting(place, clock).orElseThrow(() -> unknown(job));
+    try {
+      if (find(job, store, clock).orElseThrow(() -> unknown(job)).importCounts()) {
+        throw Trouble.refused(
+            "Of job %s the record of an imported card counts, which is told as it is: read the job's sheets again to change anything."
+                .formatted(job));
+      }
+      return store;
+    } catch (Trouble e) {
+      store.close();
+      throw e;
+    }
+  }
+
   /** Looks a job up in an open store; empty when nothing of it has been taken in. */
   static Optional<StoredJob> find(JobId job, Store store, Clock clock) {
     return store
         .recordKey(job)
         .map(
             key -> {
-              JobSummary summary = JobSummary.of(job, store.readings(job));
+              JobSummary summary = JobSummary.of(job, store.readings(job), store.answers(job));
               Optional<ImportedRecord> imported = store.imported(job);
               boolean counts =
                   imported.isPresent()

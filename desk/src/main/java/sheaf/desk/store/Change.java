@@ -10,11 +10,13 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.TreeSet;
 import java.util.function.Supplier;
+import sheaf.core.answer.Answer;
 import sheaf.core.job.JobId;
 import sheaf.core.job.RecordKey;
 import sheaf.core.job.SheetCode;
 import sheaf.core.reading.PageReading;
 import sheaf.core.record.BowRecord;
+import sheaf.desk.json.AnswerJson;
 import sheaf.desk.json.PageJson;
 import sheaf.desk.json.RecordJson;
 
@@ -148,6 +150,16 @@ final class Change {
         now,
         why.program(),
         RecordJson.line(record),
+        revision());
+  }
+
+  /** Adds what a person said of a job. */
+  void answer(JobId job, Answer answer) throws SQLException {
+    Sql.update(
+        connection,
+        "INSERT INTO answers (job, answer, revision) VALUES (?, ?, ?)",
+        job.text(),
+        AnswerJson.line(answer),
         revision());
   }
 }

@@ -3,15 +3,20 @@ package sheaf.desk.store;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import sheaf.core.answer.Answer;
+import sheaf.core.answer.Answers;
+import sheaf.core.answer.ReadAt;
 import sheaf.core.job.JobId;
 import sheaf.core.job.RecordKey;
 import sheaf.core.reading.PageReading;
 import sheaf.core.record.BowRecord;
+import sheaf.desk.json.AnswerJson;
 import sheaf.desk.json.PageJson;
 import sheaf.desk.json.RecordJson;
 
@@ -72,8 +77,16 @@ final class Shelf {
   }
 
   private static List<PageReading> parse(List<Line> lines) throws SQLException {
+    List<PageReading> pages = new ArrayList<>();
+    for (Line line : lines) {
+      pages.add(page(line.text()));
+    }
+    return pages;
+  }
+
+  private static PageReading page(String line) throws SQLException {
     try {
-      return lines.stream().map(line -> PageJson.parse(line.text())).toList();
+      return PageJson.parse(line);
     } catch (IllegalArgumentException e) {
       throw new SQLException("a reading in it is of another version (" + e.getMessage() + ")", e);
     }
@@ -107,6 +120,41 @@ final class Shelf {
       return RecordJson.parse(line);
     } catch (IllegalArgumentException e) {
       throw new SQLException("a record in it is of another version (" + e.getMessage() + ")", e);
+    }
+  }
+
+  /** Every reading ever made of pages that name a job, in the order they were made. */
+  static List<KeptReading> everyReading(Connection connection, JobId job) throws SQLException {
+    return Sql.list(
+            connection,
+            "SELECT original, number, made_at, reading FROM readings JOIN pages ON pages.id = page"
+                + " WHERE job = ? ORDER BY readings.id",
+            row ->
+                new KeptReading(
+                    row.getString(1),
+                    row.getInt(2),
+                    new ReadAt(page(row.getString(4)), Instant.parse(row.getString(3)))),
+            job.text())
+        .stream()
+        .sorted(Comparator.comparing(kept -> kept.read().at()))
+        .toList();
+  }
+
+  /** What people said of a job, in the order they said it. */
+  static Answers answers(Connection connection, JobId job) throws SQLException {
+    return new Answers(
+        Sql.list(
+            connection,
+            "SELECT answer FROM answers WHERE job = ? ORDER BY id",
+            row -> answer(row.getString(1)),
+            job.text()));
+  }
+
+  private static Answer answer(String line) throws SQLException {
+    try {
+      return AnswerJson.parse(line);
+    } catch (IllegalArgumentException e) {
+      throw new SQLException("an answer in it is of another version (" + e.getMessage() + ")", e);
     }
   }
 

@@ -1,5 +1,8 @@
 package sheaf.desk.store;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.NoSuchFileException;
 import java.security.SecureRandom;
 import java.sql.Connection;
 import java.sql.SQLException;
@@ -9,12 +12,15 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import sheaf.core.answer.Answer;
+import sheaf.core.answer.Answers;
 import sheaf.core.job.JobId;
 import sheaf.core.job.RecordKey;
 import sheaf.core.job.SheetCode;
 import sheaf.core.reading.PageReading;
 import sheaf.core.record.BowRecord;
 import sheaf.desk.home.HomeFolder;
+import sheaf.desk.outcome.Trouble;
 
 /**
  * Everything that was ever read.
@@ -137,6 +143,47 @@ public final class Store implements AutoCloseable {
           change.record(digest, record);
           return true;
         });
+  }
+
+  /** Every reading ever made of pages that name a job, in the order they were made. */
+  public List<KeptReading> everyReading(JobId job) {
+    return query(() -> Shelf.everyReading(connection, job));
+  }
+
+  /** A file that is kept, byte for byte; empty when it is not there any more. */
+  public Optional<byte[]> original(String digest) {
+    return query(
+        () -> {
+          try (InputStream content = originals.open(digest)) {
+            return Optional.of(content.readAllBytes());
+          } catch (NoSuchFileException e) {
+            return Optional.empty();
+          } catch (IOException e) {
+            throw Trouble.cannotRead("An original in the store", e);
+          }
+        });
+  }
+
+  /**
+   * Keeps what a person said of a known job; all of it or nothing.
+   *
+   * @param program that took the answers: a version
+   */
+  public void answer(JobId job, List<Answer> answers, String program) {
+    change(
+        program,
+        "answered about " + job,
+        change -> {
+          for (Answer answer : answers) {
+            change.answer(job, answer);
+          }
+          return true;
+        });
+  }
+
+  /** What people said of a job. */
+  public Answers answers(JobId job) {
+    return query(() -> Shelf.answers(connection, job));
   }
 
   /** The record of a job that was imported last; empty when there is none. */
