@@ -68,7 +68,8 @@ public final class RecordOfSheets {
             line(job),
             job.pairs().stream().map(RecordOfSheets::rounded).toList(),
             job.groups().stream().map(RecordOfSheets::rounded).toList(),
-            List.of());
+            List.of(),
+            job.sheets().stream().flatMap(page -> page.note().stream()).toList());
     return new BowRecord(new Bow(Optional.empty(), traits(fields)), List.of(visit));
   }
 

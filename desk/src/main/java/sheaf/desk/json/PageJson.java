@@ -30,6 +30,8 @@ import sheaf.core.reading.PrintScale;
  *                by (looked, typed)
  * linesWithin    number or null: nine in ten places on printed lines lie within so many millimetres
  *                of where they should be on the flattened page
+ * note           null, or what is written freely on it as a picture: {width, height, png (in
+ *                Base64)}
  * </pre>
  *
  * <p>Places and lengths are millimetres on the page as designed, from its top-left corner, x to the
@@ -61,9 +63,8 @@ public final class PageJson {
         Tree.list(tree, "tears", TearJson::parse),
         FieldJson.parseAll(Tree.get(tree, "fields")),
         // Readings kept from before it was measured do not tell.
-        tree.has("linesWithin")
-            ? Tree.optionalNumber(tree, "linesWithin")
-            : OptionalDouble.empty());
+        tree.has("linesWithin") ? Tree.optionalNumber(tree, "linesWithin") : OptionalDouble.empty(),
+        Tree.optional(tree, "note", NoteJson::parse));
   }
 
   static ObjectNode tree(PageReading page) {
@@ -82,6 +83,7 @@ public final class PageJson {
     page.tears().forEach(tear -> tears.add(TearJson.tree(tear, page.printScale())));
     tree.set("fields", FieldJson.tree(page.fields()));
     tree.put("linesWithin", hundredth(page.linesWithin()));
+    tree.set("note", page.note().map(NoteJson::tree).orElse(null));
     return tree;
   }
 
