@@ -19,6 +19,7 @@ import sheaf.desk.json.RecordJson;
 import sheaf.desk.outcome.ExitStatus;
 import sheaf.desk.profile.ShopProfile;
 import sheaf.desk.report.Text;
+import sheaf.desk.store.StoredJob;
 import sheaf.forms.CardDetails;
 import sheaf.forms.CardForm;
 import sheaf.forms.CardPaper;

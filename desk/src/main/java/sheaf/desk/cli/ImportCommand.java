@@ -16,6 +16,7 @@ import sheaf.desk.outcome.ExitStatus;
 import sheaf.desk.outcome.Trouble;
 import sheaf.desk.report.Text;
 import sheaf.desk.store.Store;
+import sheaf.desk.store.StoredJob;
 import sheaf.forms.CarriedRecord;
 import sheaf.forms.FinishedCard;
 
@@ -59,7 +60,7 @@ final class ImportCommand implements Callable<Integer> {
     BowRecord record = record(content);
     JobId job = record.last().job();
     try (Store store = Store.open(sheaf.store(), desk.clock())) {
-      Optional<StoredJob> known = StoredJob.find(job, store, desk.clock());
+      Optional<StoredJob> known = store.job(job);
       if (known.filter(stored -> stored.record().equals(record)).isPresent()) {
         say("Job " + job + " is known here exactly as the card says: nothing was changed.");
         return ExitStatus.OK.number();

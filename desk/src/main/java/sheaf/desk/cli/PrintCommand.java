@@ -21,6 +21,7 @@ import sheaf.core.page.Paper;
 import sheaf.desk.outcome.ExitStatus;
 import sheaf.desk.profile.ShopProfile;
 import sheaf.desk.report.Text;
+import sheaf.desk.store.StoredJob;
 import sheaf.forms.Backing;
 import sheaf.forms.BlankSheets;
 import sheaf.forms.Pack;

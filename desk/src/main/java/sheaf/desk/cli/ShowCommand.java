@@ -24,6 +24,7 @@ import sheaf.desk.report.PageTable;
 import sheaf.desk.report.PictureText;
 import sheaf.desk.report.RecordText;
 import sheaf.desk.store.ImportedRecord;
+import sheaf.desk.store.StoredJob;
 
 /** {@code sheaf show}: all that a job's papers say. */
 @Command(
