@@ -86,6 +86,7 @@ public final class Sheaf implements Runnable {
         new CommandLine(sheaf)
             .addSubcommand("print", new PrintCommand(desk, sheaf))
             .addSubcommand("read", new ReadCommand(desk, sheaf))
+            .addSubcommand("watch", new WatchCommand(desk, sheaf))
             .addSubcommand("show", new ShowCommand(desk, sheaf))
             .addSubcommand("plan", new PlanCommand(desk, sheaf))
             .addSubcommand("card", new CardCommand(desk, sheaf))

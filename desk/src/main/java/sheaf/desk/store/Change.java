@@ -55,6 +55,11 @@ final class Change {
     this.why = why;
   }
 
+  /** When it is made. */
+  String now() {
+    return now;
+  }
+
   /** The number of this change's revision, which is made when it is first asked for. */
   long revision() throws SQLException {
     if (revision.isEmpty()) {

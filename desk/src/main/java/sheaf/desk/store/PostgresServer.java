@@ -25,6 +25,15 @@ record PostgresServer(String address, Optional<Path> shared) implements Engine {
   /** Another desk that is gone for so long, in seconds, is taken for dead. */
   private static final int DEAD_AFTER = 30;
 
+  private static final String TRY_NEXT =
+      "UPDATE scans SET tries = tries + 1 WHERE original = (SELECT original FROM scans"
+          + " WHERE state = 'waiting' ORDER BY arrived_at, original LIMIT 1"
+          + " FOR UPDATE SKIP LOCKED) RETURNING original";
+
+  /** Between both, another desk may have taken it. */
+  private static final String LOCK =
+      "SELECT original FROM scans WHERE original = ? AND state = 'waiting' FOR UPDATE SKIP LOCKED";
+
   private static final String UNDEFINED_TABLE = "42P01";
 
   /** Throws when it is no such address, in words that go behind "the store". */
@@ -50,9 +59,28 @@ record PostgresServer(String address, Optional<Path> shared) implements Engine {
     return " FOR UPDATE";
   }
 
+  /**
+   * The row is locked by a transaction in which all of the work is done, so that the server itself
+   * lets go of it when this desk dies. That it was tried is committed before.
+   */
   @Override
-  public String leavingOutWhatOthersHave() {
-    return " FOR UPDATE SKIP LOCKED";
+  public <T> Optional<T> withNextScan(Session session, OnScan<T> work) throws SQLException {
+    while (true) {
+      Optional<String> next = Sql.first(session.connection(), TRY_NEXT, row -> row.getString(1));
+      if (next.isEmpty()) {
+        return Optional.empty();
+      }
+      Optional<T> done =
+          session.transaction(
+              () ->
+                  Sql.first(session.connection(), LOCK, row -> row.getString(1), next.get())
+                          .isPresent()
+                      ? Optional.of(work.run(next.get()))
+                      : Optional.<T>empty());
+      if (done.isPresent()) {
+        return done;
+      }
+    }
   }
 
   @Override

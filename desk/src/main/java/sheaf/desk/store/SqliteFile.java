@@ -10,6 +10,7 @@ import java.nio.file.StandardOpenOption;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
+import java.util.Optional;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
 import org.sqlite.SQLiteErrorCode;
@@ -37,6 +38,10 @@ record SqliteFile(Path file, Path kept) implements Engine {
   /** With fewer bytes left the database may be unable to do anything. */
   private static final long LITTLE = 1_000_000;
 
+  private static final String WAITING = "SELECT original FROM scans WHERE state = 'waiting'";
+
+  private static final Sql.Row<String> FIRST = row -> row.getString(1);
+
   private static final String FULL = "cannot be written: the disk is full. Nothing was changed.";
 
   private static final String DAMAGED =
@@ -60,9 +65,29 @@ record SqliteFile(Path file, Path kept) implements Engine {
     return "";
   }
 
+  /** Rows cannot be locked here, but a file for each can; the system lets go of it. */
   @Override
-  public String leavingOutWhatOthersHave() {
-    return "";
+  public <T> Optional<T> withNextScan(Session session, OnScan<T> work) throws SQLException {
+    Path folder = file.resolveSibling("in-hand");
+    for (String digest :
+        Sql.list(
+            session.connection(), WAITING + " ORDER BY arrived_at, original LIMIT 256", FIRST)) {
+      try (InHand hand = InHand.take(folder, digest)) {
+        if (hand.isTaken() && isWaiting(session, digest)) {
+          Sql.update(
+              session.connection(),
+              "UPDATE scans SET tries = tries + 1 WHERE original = ?",
+              digest);
+          return Optional.of(work.run(digest));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static boolean isWaiting(Session session, String digest) throws SQLException {
+    return Sql.first(session.connection(), WAITING + " AND original = ?", FIRST, digest)
+        .isPresent();
   }
 
   @Override

@@ -3,10 +3,8 @@ package sheaf.desk.store;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.Collection;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import sheaf.core.job.JobId;
 import sheaf.core.job.RecordKey;
 import sheaf.core.job.SheetCode;
@@ -82,18 +80,7 @@ public final class Store implements AutoCloseable {
         "read " + name,
         change -> {
           session.keep(change, digest, name, content);
-          Set<JobId> jobs = new HashSet<>();
-          pages.forEach(page -> page.sheet().map(SheetCode::job).ifPresent(jobs::add));
-          session.open(change, jobs);
-          boolean changed = false;
-          for (int i = 0; i < pages.size(); i++) {
-            String source = pages.size() == 1 ? name : name + "#" + (i + 1);
-            changed |= change.reading(digest, i + 1, pages.get(i).from(source));
-          }
-          if (changed) {
-            change.overviews(jobs);
-          }
-          return changed ? Filing.NEW : Filing.KNOWN;
+          return PageFiling.add(session, change, digest, name, pages) ? Filing.NEW : Filing.KNOWN;
         });
   }
 
@@ -101,6 +88,11 @@ public final class Store implements AutoCloseable {
   public Optional<StoredJob> job(JobId job) {
     return session.query(
         () -> StoredJob.find(job, session.connection(), session.clock().getZone()));
+  }
+
+  /** The scans that wait to be read. */
+  public Scans scans() {
+    return new Scans(session);
   }
 
   /** The last reading of every page that names a job, in the order they were made. */
