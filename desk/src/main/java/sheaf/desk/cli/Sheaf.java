@@ -91,6 +91,10 @@ public final class Sheaf implements Runnable {
             .addSubcommand("plan", new PlanCommand(desk, sheaf))
             .addSubcommand("card", new CardCommand(desk, sheaf))
             .addSubcommand("import", new ImportCommand(desk, sheaf))
+            .addSubcommand("export", new ExportCommand(desk, sheaf))
+            .addSubcommand("backup", new BackupCommand(desk, sheaf))
+            .addSubcommand("restore", new RestoreCommand(desk, sheaf))
+            .addSubcommand("verify", new VerifyCommand(desk, sheaf))
             .addSubcommand(
                 "profile",
                 new CommandLine(new ProfileCommand(desk, sheaf))

@@ -184,6 +184,17 @@ final class Change {
         connection, "INSERT INTO cards (job, revision) VALUES (?, ?)", job.text(), revision());
   }
 
+  /** Those of some jobs that are open. */
+  List<JobId> known(Collection<JobId> jobs) throws SQLException {
+    List<JobId> known = new ArrayList<>();
+    for (JobId job : jobs) {
+      if (Shelf.opened(connection, job).isPresent()) {
+        known.add(job);
+      }
+    }
+    return known;
+  }
+
   /** Makes the overviews of jobs anew, of which something changed. */
   void overviews(Collection<JobId> jobs) throws SQLException {
     for (JobId job : jobs) {

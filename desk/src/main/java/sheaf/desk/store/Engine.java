@@ -2,6 +2,7 @@ package sheaf.desk.store;
 
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.List;
 import java.util.Optional;
 import sheaf.desk.outcome.Trouble;
 
@@ -18,6 +19,15 @@ interface Engine {
    * @throws Trouble when there is no store to be had
    */
   Connection connect();
+
+  /**
+   * Another connection, which sees all as it is at this moment for as long as it is open, keeps
+   * nobody from writing, and is in a transaction.
+   */
+  Connection snapshot();
+
+  /** What the database itself finds wrong with what it holds, a line each. */
+  List<String> faults(Connection connection) throws SQLException;
 
   /** Where the files that were read are kept. */
   Originals originals(Connection connection);

@@ -4,6 +4,7 @@ import java.net.URI;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.List;
 import java.util.Optional;
 import org.postgresql.ds.PGSimpleDataSource;
 import sheaf.desk.outcome.Trouble;
@@ -107,6 +108,29 @@ record PostgresServer(String address, Optional<Path> shared) implements Engine {
     } catch (SQLException e) {
       throw trouble(e);
     }
+  }
+
+  @Override
+  public Connection snapshot() {
+    try {
+      Connection connection = source().getConnection();
+      connection.setTransactionIsolation(Connection.TRANSACTION_REPEATABLE_READ);
+      connection.setReadOnly(true);
+      connection.setAutoCommit(false);
+      return connection;
+    } catch (SQLException e) {
+      throw trouble(e);
+    }
+  }
+
+  /** The server guards its own pages and references; files in it must have their object. */
+  @Override
+  public List<String> faults(Connection connection) throws SQLException {
+    return Sql.list(
+        connection,
+        "SELECT sha256 FROM contents LEFT JOIN pg_largeobject_metadata AS m ON m.oid = object"
+            + " WHERE m.oid IS NULL ORDER BY sha256 LIMIT 20",
+        row -> "the large object of scan " + row.getString(1) + " is gone");
   }
 
   private PGSimpleDataSource source() {

@@ -155,7 +155,7 @@ final class Session implements AutoCloseable {
   }
 
   /** All desks must keep files in one place, or none finds those of the others. */
-  private void agreeOnOriginals() throws SQLException {
+  void agreeOnOriginals() throws SQLException {
     Sql.update(
         connection,
         "INSERT INTO facts (name, value) VALUES ('originals', ?) ON CONFLICT DO NOTHING",

@@ -10,6 +10,8 @@ import java.nio.file.StandardOpenOption;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
@@ -103,6 +105,39 @@ record SqliteFile(Path file, Path kept) implements Engine {
     }
   }
 
+  @Override
+  public Connection snapshot() {
+    SQLiteConfig config = new SQLiteConfig();
+    config.setBusyTimeout(PATIENCE);
+    config.setTransactionMode(SQLiteConfig.TransactionMode.DEFERRED);
+    try {
+      Connection connection =
+          DriverManager.getConnection("jdbc:sqlite:" + file, config.toProperties());
+      connection.setAutoCommit(false);
+      // The moment is that of the first look.
+      pragma(connection, "schema_version");
+      return connection;
+    } catch (SQLException e) {
+      throw trouble(e);
+    }
+  }
+
+  @Override
+  public List<String> faults(Connection connection) throws SQLException {
+    List<String> faults =
+        new ArrayList<>(
+            Sql.list(connection, "PRAGMA integrity_check(20)", row -> row.getString(1)));
+    faults.remove("ok");
+    faults.addAll(
+        Sql.list(
+            connection,
+            "PRAGMA foreign_key_check",
+            row ->
+                "row %s of %s points to nothing in %s"
+                    .formatted(row.getString(2), row.getString(1), row.getString(3))));
+    return faults;
+  }
+
   /** Looks at the file without any lock, log or change. */
   private void recognise() throws SQLException {
     SQLiteConfig config = new SQLiteConfig();
@@ -123,6 +158,7 @@ record SqliteFile(Path file, Path kept) implements Engine {
       expect(connection, "journal_mode", "wal");
       expect(connection, "synchronous", SYNCHRONOUS_FULL);
       expect(connection, "foreign_keys", "1");
+      refuseTorn(connection);
       int version = version(connection);
       if (version > Migrations.VERSION) {
         throw Trouble.environment(
@@ -136,6 +172,21 @@ record SqliteFile(Path file, Path kept) implements Engine {
     } catch (SQLException | Trouble e) {
       connection.close();
       throw e;
+    }
+  }
+
+  /** A file that ends before its last page would only be found out when that page is needed. */
+  private void refuseTorn(Connection connection) throws SQLException {
+    long pages = Long.parseLong(pragma(connection, "page_count"));
+    long bytes = pages * Long.parseLong(pragma(connection, "page_size"));
+    Path log = file.resolveSibling(file.getFileName() + "-wal");
+    try {
+      boolean logged = Files.exists(log) && Files.size(log) > 0;
+      if (!logged && Files.size(file) < bytes) {
+        throw Trouble.environment(file + " " + DAMAGED);
+      }
+    } catch (IOException e) {
+      throw Trouble.cannotRead(file, e);
     }
   }
 

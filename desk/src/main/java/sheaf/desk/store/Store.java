@@ -233,6 +233,11 @@ public final class Store implements AutoCloseable {
     return session.query(() -> Overviews.outdated(session.connection(), AT_A_TIME));
   }
 
+  /** Copies of all that is kept, and whether it is sound. */
+  public Archives archives() {
+    return new Archives(session);
+  }
+
   @Override
   public void close() {
     session.close();

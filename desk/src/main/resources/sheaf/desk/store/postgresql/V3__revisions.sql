@@ -8,6 +8,8 @@ CREATE TABLE revisions (
   why TEXT COLLATE "C" NOT NULL
 );
 
+CREATE INDEX revisions_by_time ON revisions (made_at);
+
 ALTER TABLE readings ADD COLUMN revision BIGINT REFERENCES revisions (id);
 ALTER TABLE records ADD COLUMN revision BIGINT REFERENCES revisions (id);
 

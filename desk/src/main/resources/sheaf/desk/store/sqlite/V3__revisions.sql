@@ -8,6 +8,8 @@ CREATE TABLE revisions (
   why TEXT NOT NULL
 ) STRICT;
 
+CREATE INDEX revisions_by_time ON revisions (made_at);
+
 ALTER TABLE readings ADD COLUMN revision INTEGER REFERENCES revisions (id);
 ALTER TABLE records ADD COLUMN revision INTEGER REFERENCES revisions (id);
 
