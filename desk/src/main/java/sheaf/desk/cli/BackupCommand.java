@@ -49,6 +49,7 @@ final class BackupCommand implements Callable<Integer> {
                       .archives()
                       .write(out, count -> progress.show(Text.count(count, "scan") + " copied")));
       progress.clear();
+      store.archives().backedUp();
       Text.wrap(
               "Everything, with %s, copied to %s.".formatted(Text.count(files[0], "scan"), file),
               desk.console().columns())

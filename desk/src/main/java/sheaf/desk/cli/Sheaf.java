@@ -89,6 +89,9 @@ public final class Sheaf implements Runnable {
             .addSubcommand("watch", new WatchCommand(desk, sheaf))
             .addSubcommand("show", new ShowCommand(desk, sheaf))
             .addSubcommand("plan", new PlanCommand(desk, sheaf))
+            .addSubcommand("jobs", new JobsCommand(desk, sheaf))
+            .addSubcommand("find", new FindCommand(desk, sheaf))
+            .addSubcommand("bow", new BowCommand(desk, sheaf))
             .addSubcommand("card", new CardCommand(desk, sheaf))
             .addSubcommand("import", new ImportCommand(desk, sheaf))
             .addSubcommand("export", new ExportCommand(desk, sheaf))
@@ -100,6 +103,7 @@ public final class Sheaf implements Runnable {
                 new CommandLine(new ProfileCommand(desk, sheaf))
                     .addSubcommand("new", new ProfileNewCommand(desk, sheaf))
                     .addSubcommand("check", new ProfileCheckCommand(desk, sheaf)))
+            .addSubcommand("doctor", new DoctorCommand(desk, sheaf))
             .addSubcommand("demo", new DemoCommand(desk))
             .addSubcommand("completion", new CompletionCommand(desk))
             .addSubcommand("help", new HelpCommand());

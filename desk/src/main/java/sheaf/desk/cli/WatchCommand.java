@@ -32,7 +32,7 @@ import sheaf.scanner.SheetReader.Proof;
       "      'done' or 'doubt' in it",
       "  sheaf watch /srv/scans --once",
       "      reads what is there, then ends; for a timer",
-      "  sheaf watch --store jdbc:postgresql://server/sheaf",
+      "  sheaf watch --only-read --store jdbc:postgresql://server/sheaf",
       "      only helps to read what other desks took in",
       "",
       "A file is taken in when it is complete by its own structure and has stopped",
@@ -58,7 +58,7 @@ final class WatchCommand implements Callable<Integer> {
   @Parameters(
       arity = "0..*",
       paramLabel = "DIR",
-      description = "Folders to look after; without one, it only reads what others took in.")
+      description = "Folders to look after. By default the one in the shop profile.")
   private List<Path> folders = new ArrayList<>();
 
   @Option(names = "--json", description = "One JSON object a line, one a page.")
@@ -66,6 +66,9 @@ final class WatchCommand implements Callable<Integer> {
 
   @Option(names = "--once", description = "End when nothing is left to read.")
   private boolean once;
+
+  @Option(names = "--only-read", description = "Look after no folder; read what others took in.")
+  private boolean onlyRead;
 
   @Option(
       names = "--still",
@@ -90,10 +93,15 @@ final class WatchCommand implements Callable<Integer> {
     check(still >= 0 && still <= MOST_STILL, "--still must be 0 to " + MOST_STILL + " seconds");
     int processors = Runtime.getRuntime().availableProcessors();
     int count = readers == null ? processors : readers;
+    check(!onlyRead || folders.isEmpty(), "--only-read looks after no folder");
     check(count >= 1 && count <= 64, "--readers must be 1 to 64");
     WatchTelling telling = new WatchTelling(desk.console(), json);
     StorePlace place = sheaf.store();
     Duration stay = once ? Duration.ZERO : Duration.ofSeconds(still);
+    if (folders.isEmpty() && !onlyRead) {
+      folders = sheaf.profile().scans().stream().toList();
+      check(!folders.isEmpty(), "Which folder? Name one, or set it in the shop profile");
+    }
     List<ScanFolder> looked =
         folders.stream()
             .map(dir -> new ScanFolder(dir, stay, desk.clock(), telling, Version.number()))

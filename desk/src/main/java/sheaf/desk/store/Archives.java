@@ -5,6 +5,8 @@ import java.io.OutputStream;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.time.Instant;
+import java.util.Optional;
 import java.util.function.IntConsumer;
 import java.util.function.LongConsumer;
 import sheaf.desk.outcome.Trouble;
@@ -14,6 +16,8 @@ import sheaf.desk.outcome.Trouble;
  * store, whichever database is behind it.
  */
 public final class Archives {
+
+  private static final String BACKUP = "backup";
 
   private final Session session;
 
@@ -31,6 +35,16 @@ public final class Archives {
     Path profile = session.place().home().profile();
     return onSnapshot(
         (snapshot, originals) -> Archive.write(snapshot, originals, profile, out, progress));
+  }
+
+  /** Notes that everything was copied just now. */
+  public void backedUp() {
+    session.set(BACKUP, session.clock().instant().toString());
+  }
+
+  /** When everything was copied last; empty when it never was. */
+  public Optional<Instant> lastBackup() {
+    return session.fact(BACKUP).map(Instant::parse);
   }
 
   /** Writes the lines of an archive without the files; says how many. */

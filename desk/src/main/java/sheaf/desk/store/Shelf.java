@@ -126,6 +126,17 @@ final class Shelf {
     }
   }
 
+  /** The readings that were made last, the latest first. */
+  static List<PageReading> lastReadings(Connection connection, int most) throws SQLException {
+    return parse(
+        lines(connection, "id > (SELECT max(id) - ? FROM readings) ORDER BY id DESC", most));
+  }
+
+  /** How many jobs were opened. */
+  static int count(Connection connection) throws SQLException {
+    return Sql.first(connection, "SELECT count(*) FROM jobs", row -> row.getInt(1)).orElse(0);
+  }
+
   /** The jobs that were opened last, the latest first. */
   static List<JobId> jobs(Connection connection, int most) throws SQLException {
     return Sql.list(

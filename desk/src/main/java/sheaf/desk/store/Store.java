@@ -5,6 +5,8 @@ import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import sheaf.core.job.JobId;
 import sheaf.core.job.RecordKey;
 import sheaf.core.job.SheetCode;
@@ -142,18 +144,38 @@ public final class Store implements AutoCloseable {
     return session.query(() -> Shelf.jobs(session.connection(), most));
   }
 
+  /** How many jobs were opened. */
+  public int count() {
+    return session.query(() -> Shelf.count(session.connection()));
+  }
+
+  /** The readings that were made last, the latest first; at most so many. */
+  public List<PageReading> lastReadings(int most) {
+    return session.query(() -> Shelf.lastReadings(session.connection(), most));
+  }
+
   /** The secret that opens a job's record; empty when nothing of the job was taken in yet. */
   public Optional<RecordKey> recordKey(JobId job) {
     return session.query(() -> Shelf.recordKey(session.connection(), job));
   }
 
-  /** Notes what was printed; jobs on paper are not opened before the first sheet is read. */
-  public void printed(Collection<SheetCode> sheets, String program) {
+  /**
+   * Notes what was printed; jobs on paper are not opened before the first sheet is read.
+   *
+   * @param earlier the job that these are a later visit of; empty where none is known
+   */
+  public void printed(Collection<SheetCode> sheets, Optional<JobId> earlier, String program) {
+    Set<JobId> jobs = sheets.stream().map(SheetCode::job).collect(Collectors.toSet());
     session.change(
         program,
         "printed",
         change -> {
           change.sheets(sheets);
+          if (earlier.isPresent()) {
+            for (JobId job : jobs) {
+              change.visit(job, earlier);
+            }
+          }
           return true;
         });
   }
