@@ -125,11 +125,12 @@ final class ArchiveImport {
       values.put(column, value(table, column, one));
     }
     Optional<Long> revision = revision(one.path("revision"));
-    if (isKnown(table, values, revision)) {
+    boolean known = isKnown(table, values, revision);
+    if (table.is().equals("original")) {
+      original(one, known);
       return;
     }
-    if (table.is().equals("original")) {
-      keep(one);
+    if (known) {
       return;
     }
     List<Object> row = new ArrayList<>();
@@ -212,8 +213,18 @@ final class ArchiveImport {
     return Optional.of(id);
   }
 
-  private void keep(JsonNode one) throws SQLException {
+  /** A file that is noted here but gone, or changed, comes back. */
+  private void original(JsonNode one, boolean known) throws SQLException {
     String digest = text(one, "sha256");
+    if (!known) {
+      keep(one, digest, content(one, digest));
+    } else if (!session.originals().isIntact(digest)) {
+      session.originals().restore(digest, content(one, digest));
+      added++;
+    }
+  }
+
+  private byte[] content(JsonNode one, String digest) {
     byte[] content;
     try {
       content =
@@ -231,6 +242,10 @@ final class ArchiveImport {
       throw Trouble.refused(
           archive + " is damaged: the scan " + text(one, "name") + " in it was changed.");
     }
+    return content;
+  }
+
+  private void keep(JsonNode one, String digest, byte[] content) throws SQLException {
     session.originals().keepBefore(digest, content);
     session.agreeOnOriginals();
     Sql.update(

@@ -3,11 +3,9 @@ package sheaf.desk.store;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.NoSuchFileException;
-import java.security.MessageDigest;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongConsumer;
@@ -29,8 +27,6 @@ public record Verification(int files, long bytes, int readings, List<String> fau
 
   /** More faults than a person would read are not gathered. */
   private static final int MOST_FAULTS = 100;
-
-  private static final int BUFFER = 1 << 20;
 
   /** Copies the list. */
   public Verification {
@@ -55,7 +51,6 @@ public record Verification(int files, long bytes, int readings, List<String> fau
     private final Connection snapshot;
     private final Originals originals;
     private final LongConsumer progress;
-    private final byte[] buffer = new byte[BUFFER];
     private final List<String> faults = new ArrayList<>();
     private int files;
     private long bytes;
@@ -116,16 +111,11 @@ public record Verification(int files, long bytes, int readings, List<String> fau
     private void file(String digest, String name, long length) throws SQLException {
       files++;
       String what = "The scan " + name + " (" + digest.substring(0, 12) + ") ";
+      long before = bytes;
       try (InputStream in = originals.open(digest)) {
-        MessageDigest sha256 = Originals.sha256();
-        long read = 0;
-        for (int got = in.read(buffer); got >= 0; got = in.read(buffer)) {
-          sha256.update(buffer, 0, got);
-          read += got;
-        }
-        bytes += read;
+        String found = Originals.digest(in, more -> bytes += more);
         progress.accept(bytes);
-        if (read != length || !HexFormat.of().formatHex(sha256.digest()).equals(digest)) {
+        if (bytes - before != length || !found.equals(digest)) {
           add(what + "is not what was kept.");
         }
       } catch (NoSuchFileException e) {
