@@ -28,7 +28,7 @@ record PostgresServer(String address, Optional<Path> shared) implements Engine {
 
   private static final String TRY_NEXT =
       "UPDATE scans SET tries = tries + 1 WHERE original = (SELECT original FROM scans"
-          + " WHERE state = 'waiting' ORDER BY arrived_at, original LIMIT 1"
+          + " WHERE state = 'waiting' ORDER BY tries, arrived_at, original LIMIT 1"
           + " FOR UPDATE SKIP LOCKED) RETURNING original";
 
   /** Between both, another desk may have taken it. */

@@ -73,7 +73,9 @@ record SqliteFile(Path file, Path kept) implements Engine {
     Path folder = file.resolveSibling("in-hand");
     for (String digest :
         Sql.list(
-            session.connection(), WAITING + " ORDER BY arrived_at, original LIMIT 256", FIRST)) {
+            session.connection(),
+            WAITING + " ORDER BY tries, arrived_at, original LIMIT 256",
+            FIRST)) {
       try (InHand hand = InHand.take(folder, digest)) {
         if (hand.isTaken() && isWaiting(session, digest)) {
           Sql.update(

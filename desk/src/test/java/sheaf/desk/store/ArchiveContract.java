@@ -3,6 +3,10 @@ package sheaf.desk.store;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion.VersionFlag;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -91,6 +95,25 @@ abstract class ArchiveContract {
       assertThat(other.find(List.of(), false, 10)).isEqualTo(store.find(List.of(), false, 10));
       assertThat(other.archives().verify(bytes -> {}).faults()).isEmpty();
     }
+  }
+
+  /** JSON Schema, draft 2020-12, held against by a general validator. */
+  @Test
+  void everyLineIsAsThePublishedSchemaSays() throws Exception {
+    JsonSchema schema =
+        JsonSchemaFactory.getInstance(VersionFlag.V202012)
+            .getSchema(Archive.class.getResourceAsStream("archive.schema.json"));
+    ObjectMapper mapper = new ObjectMapper();
+    try (Store store = filled()) {
+      List<String> lines = lines(store).lines().toList();
+      assertThat(
+              lines.stream().map(line -> line.replaceFirst("\\{\"is\":\"(\\w+).*", "$1")).toList())
+          .containsAll(ArchiveTable.ALL.stream().map(ArchiveTable::is).toList());
+      for (String line : lines) {
+        assertThat(schema.validate(mapper.readTree(line))).as(line).isEmpty();
+      }
+    }
+    assertThat(schema.validate(mapper.readTree("{\"is\":\"song\"}"))).isNotEmpty();
   }
 
   /** Through a file of the other sort of store, and back. */

@@ -246,7 +246,7 @@ abstract class StoreContract {
   @Test
   void scanAtWhichEveryReaderFailsIsLeftToAPerson() {
     store.scans().arrive("a.png", Scanned.sheets(1), READER);
-    for (int i = 0; i < 5; i++) {
+    for (int i = 0; i < Scans.MOST_TRIES; i++) {
       assertThatThrownBy(
               () ->
                   store

@@ -53,7 +53,7 @@ CREATE TABLE scans (
   tries INTEGER NOT NULL DEFAULT 0,
   read_by TEXT COLLATE "C"
 );
-CREATE INDEX scans_waiting ON scans (state, arrived_at);
+CREATE INDEX scans_waiting ON scans (state, tries, arrived_at);
 
 -- What 'find' looks through: computed from the rest, and made anew where its form is older.
 CREATE TABLE overviews (
