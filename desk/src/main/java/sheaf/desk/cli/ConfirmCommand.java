@@ -8,6 +8,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sheaf.core.job.JobId;
 import sheaf.desk.store.Store;
+import sheaf.desk.store.StoredJob;
 
 /** {@code sheaf confirm}: walks through what is doubtful about a job's sheets. */
 @Command(
@@ -59,7 +60,7 @@ final class ConfirmCommand implements Callable<Integer> {
     Path folder =
         Optional.ofNullable(pictures)
             .orElseGet(() -> sheaf.home().path().resolve("doubts").resolve(job.spoken()));
-    try (Store store = StoredJob.store(job, sheaf.store(), desk.clock())) {
+    try (Store store = StoredJob.toAnswer(job, sheaf.store(), desk.clock())) {
       ConfirmRun run =
           new ConfirmRun(desk, store, job, Optional.ofNullable(who).orElse(desk.who()));
       return run.run(folder, sheaf.homeWords()).number();
