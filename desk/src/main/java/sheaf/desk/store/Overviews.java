@@ -23,7 +23,8 @@ import sheaf.core.reading.ReadingState;
 import sheaf.core.record.BowRecord;
 import sheaf.core.record.Taken;
 import sheaf.core.record.Visit;
-import sheaf.desk.store.Overview.State;
+import sheaf.core.result.Overview;
+import sheaf.core.result.Overview.State;
 
 /**
  * What is kept of every job so that it is found at once. It follows from the rest, is made in the

@@ -35,9 +35,7 @@ class HelpTest {
   void withoutACommandTheCommandsAreNamed() {
     CommandRun run = CommandRun.of(folder);
     assertThat(run.status()).isEqualTo(2);
-    assertThat(run.err())
-        .contains("print, read, show, plan, card, import, profile")
-        .contains("Try: sheaf --help");
+    assertThat(run.err()).contains("print, read, watch, show").contains("Try: sheaf --help");
   }
 
   @Test
