@@ -2,8 +2,11 @@ package sheaf.desk.cli;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -40,6 +43,9 @@ public final class StoreSpeed {
   private static final int WARM = 30;
   private static final int ASKED = 60;
 
+  /** About what a commit writes. */
+  private static final byte[] COMMIT = new byte[8_192];
+
   /** A grey letter scan as a JPEG has about so many bytes. */
   private static final int SCAN = 300_000;
 
@@ -64,22 +70,45 @@ public final class StoreSpeed {
     StorePlace place = new StorePlace(home, address, Optional.empty(), READER);
     try (Store store = Store.open(place, Clock.systemUTC())) {
       StoreSpeed speed = new StoreSpeed(store);
-      speed.filing();
+      speed.filing(home.path().resolve("floor"));
       speed.finding(jobs);
       speed.verifying(home.path().resolve("copy.zip"));
     }
   }
 
-  private void filing() {
-    List<Double> each = new ArrayList<>();
+  /** In turns with what the disk itself takes, since others may use it at the same time. */
+  private void filing(Path folder) throws IOException {
+    List<Double> floor = new ArrayList<>();
+    List<Double> commit = new ArrayList<>();
+    List<Double> reading = new ArrayList<>();
+    List<Double> both = new ArrayList<>();
+    Files.createDirectories(folder);
     for (int i = 0; i < FILED; i++) {
       JobId job = JobId.random(random);
       byte[] scan = bytes(SCAN);
       long start = System.nanoTime();
+      synced(folder.resolve("log"), COMMIT, StandardOpenOption.APPEND);
+      commit.add(milliseconds(start));
+      synced(folder.resolve("scan" + i), scan, StandardOpenOption.WRITE);
+      floor.add(milliseconds(start));
+      start = System.nanoTime();
       store.file("page.jpg", scan, List.of(page(job, 1)), READER);
-      each.add(milliseconds(start));
+      both.add(milliseconds(start));
+      start = System.nanoTime();
+      store.file("page.jpg", scan, List.of(page(job, 2)), READER);
+      reading.add(milliseconds(start));
     }
-    report("a page filed durably, with its scan of 0.3 MB", each.subList(WARM, each.size()));
+    report("the disk alone: 8 kB appended and synced", commit.subList(WARM, FILED));
+    report("a page's reading filed durably", reading.subList(WARM, FILED));
+    report("the disk alone: that and a scan of 0.3 MB", floor.subList(WARM, FILED));
+    report("a page filed durably, with its scan of 0.3 MB", both.subList(WARM, FILED));
+  }
+
+  private static void synced(Path file, byte[] bytes, StandardOpenOption how) throws IOException {
+    try (FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE, how)) {
+      channel.write(ByteBuffer.wrap(bytes));
+      channel.force(true);
+    }
   }
 
   private void finding(int jobs) {

@@ -26,6 +26,7 @@ import sheaf.core.job.SheetCode;
 import sheaf.core.reading.PageReading;
 import sheaf.core.reading.ReasonCode;
 import sheaf.core.result.JobSummary;
+import sheaf.core.result.Overview;
 import sheaf.desk.Pages;
 import sheaf.desk.Scanned;
 import sheaf.desk.store.Scans.State;
