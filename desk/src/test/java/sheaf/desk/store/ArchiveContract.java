@@ -14,14 +14,21 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import sheaf.core.answer.Answer;
+import sheaf.core.answer.Said;
+import sheaf.core.measure.Unit;
+import sheaf.core.reading.FieldReading.Teller;
 import sheaf.core.record.BowRecord;
 import sheaf.core.record.RecordOfSheets;
 import sheaf.core.result.JobSummary;
@@ -57,8 +64,26 @@ abstract class ArchiveContract {
     BowRecord record = record();
     store.importCard("card.pdf", new byte[] {1, 2, 3}, record, READER);
     store.visits(record.last().job(), Optional.of(Pages.JOB), READER);
+    store.answer(Pages.JOB, List.of(answer()), READER);
     store.cardMade(Pages.JOB, READER);
     return store;
+  }
+
+  private static Answer answer() {
+    Said said =
+        new Said.Value(
+            "brace_height_left",
+            "6 1/2",
+            OptionalDouble.of(6.5),
+            Optional.of(Unit.INCH),
+            Teller.TYPED,
+            "");
+    return new Answer(
+        OptionalInt.empty(),
+        said,
+        Optional.of("T.S."),
+        Instant.parse("2026-09-14T12:00:00Z"),
+        Optional.of("measured again"));
   }
 
   private static BowRecord record() {
