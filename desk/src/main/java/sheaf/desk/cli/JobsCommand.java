@@ -55,7 +55,8 @@ final class JobsCommand implements Callable<Integer> {
       JobListing.write(desk.console(), jobs, json, none, more);
       int waiting = store.scans().waiting();
       if (waiting > 0) {
-        desk.console().say(Text.count(waiting, "scan") + " taken in and not read yet: sheaf watch.");
+        desk.console()
+            .say(Text.count(waiting, "scan") + " taken in and not read yet: sheaf watch.");
       }
     }
     return ExitStatus.OK.number();
