@@ -125,7 +125,13 @@ class ArchitectureTest {
           .resideOutsideOfPackage("sheaf.desk..")
           .should()
           .dependOnClassesThat()
-          .resideInAnyPackage("java.sql..", "javax.sql..", "org.sqlite..", "java.net..")
+          .resideInAnyPackage(
+              "java.sql..",
+              "javax.sql..",
+              "org.sqlite..",
+              "org.postgresql..",
+              "org.flywaydb..",
+              "java.net..")
           .because("the other modules turn values into values");
 
   @ArchTest
@@ -150,7 +156,8 @@ class ArchitectureTest {
           .resideOutsideOfPackage("sheaf.desk.store..")
           .should()
           .dependOnClassesThat()
-          .resideInAnyPackage("java.sql..", "javax.sql..", "org.sqlite..")
+          .resideInAnyPackage(
+              "java.sql..", "javax.sql..", "org.sqlite..", "org.postgresql..", "org.flywaydb..")
           .because("what is kept, and how, is decided in one place");
 
   @ArchTest

@@ -150,6 +150,52 @@ public final class Pages {
                 Optional.of(Unit.INCH))));
   }
 
+  /** A bench card on which draw length and brace height as found are unsure. */
+  public static PageReading unsureCard(JobId job, int number) {
+    FieldReading draw = inches("draw_length_found", State.CHECK, "29 6/16", 29.375);
+    FieldReading brace = inches("brace_height_found", State.CHECK, "6 6/16", 6.375);
+    return card(
+        job,
+        number,
+        List.of(
+            doubt(draw, "Is it 29 6/16 that is written at \"Draw length\"?"),
+            doubt(brace, "Is it 6 6/16 that is written at \"Brace height\"?")),
+        List.of(draw, brace, blank("axle_to_axle_left"), blank("peak_weight_left")));
+  }
+
+  /** The same read again, draw length surely. */
+  public static PageReading sureCard(JobId job, int number, String text, double value) {
+    return card(
+        job,
+        number,
+        List.of(),
+        List.of(
+            inches("draw_length_found", State.READ, text, value),
+            inches("brace_height_found", State.READ, "6 6/16", 6.375)));
+  }
+
+  private static PageReading card(
+      JobId job, int number, List<Reason> doubts, List<FieldReading> fields) {
+    return new PageReading(
+        "card.jpg",
+        doubts,
+        Optional.of(new SheetCode(job, number, CARD.id())),
+        OptionalDouble.of(11.81),
+        Optional.empty(),
+        List.of(),
+        fields);
+  }
+
+  private static FieldReading inches(String key, State state, String text, double value) {
+    return field(key, state, text, OptionalDouble.of(value), Optional.of(Unit.INCH));
+  }
+
+  private static Reason doubt(FieldReading field, String question) {
+    MmPoint place = CARD.field(field.key()).boxes().get(0).centre();
+    MmPoint written = new MmPoint(hundredth(place.x()), hundredth(place.y()));
+    return Reason.at(ReasonCode.WRITTEN_NUMBER, question, written);
+  }
+
   /** A page that could not be read. */
   public static PageReading refused() {
     return PageReading.refused(
@@ -161,8 +207,14 @@ public final class Pages {
 
   /** The same page with a doubt. */
   public static PageReading doubted(PageReading page, ReasonCode code, String message) {
+    return doubted(page, code, message, new MmPoint(100, 120));
+  }
+
+  /** The same at some place. */
+  public static PageReading doubted(
+      PageReading page, ReasonCode code, String message, MmPoint place) {
     List<Reason> reasons = new ArrayList<>(page.reasons());
-    reasons.add(Reason.at(code, message, new MmPoint(100, 120)));
+    reasons.add(Reason.at(code, message, place));
     return new PageReading(
         page.source(),
         reasons,

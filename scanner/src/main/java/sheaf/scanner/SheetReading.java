@@ -9,6 +9,7 @@ import sheaf.core.reading.PageReading;
 import sheaf.core.reading.Reason;
 import sheaf.core.reading.ReasonCode;
 import sheaf.scanner.field.FieldReader;
+import sheaf.scanner.field.NoteReader;
 import sheaf.scanner.hole.ArrowsShot;
 import sheaf.scanner.hole.HoleReader;
 import sheaf.scanner.hole.SlitLine;
@@ -59,7 +60,8 @@ record SheetReading(PageReading page, List<SlitLine> slits) {
             holes.found().stream().map(hole -> hole.movedWithin(sheet.movedWithin())).toList(),
             tears.found(),
             fields.readings(),
-            sheet.offLines());
+            sheet.offLines(),
+            NoteReader.read(sheet.flat(), sheet.layout()));
     return new SheetReading(page, holes.slits());
   }
 

@@ -13,6 +13,7 @@ import sheaf.core.measure.Unit;
  * @param value the text as a number, where it is one
  * @param unit of the value, where it has one
  * @param confidence 0 to 1
+ * @param teller who says so
  */
 public record FieldReading(
     String key,
@@ -20,7 +21,29 @@ public record FieldReading(
     String text,
     OptionalDouble value,
     Optional<Unit> unit,
-    double confidence) {
+    double confidence,
+    Teller teller) {
+
+  /** What the machine read. */
+  public FieldReading(
+      String key,
+      State state,
+      String text,
+      OptionalDouble value,
+      Optional<Unit> unit,
+      double confidence) {
+    this(key, state, text, value, unit, confidence, Teller.MACHINE);
+  }
+
+  /** Who says what a field holds. */
+  public enum Teller {
+    /** It was read by the machine. */
+    MACHINE,
+    /** A person looked at what is written. */
+    LOOKED,
+    /** A person typed it in. */
+    TYPED
+  }
 
   /** How sure a field is. */
   public enum State {
@@ -30,6 +53,11 @@ public record FieldReading(
     CHECK,
     /** Left empty: not measured, never a zero. */
     BLANK
+  }
+
+  /** The text with its unit, {@code 29 6/16 in}. */
+  public String words() {
+    return text + unit.map(u -> " " + u.symbol()).orElse("");
   }
 
   /** Whether the field surely says exactly this. */

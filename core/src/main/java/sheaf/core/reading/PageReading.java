@@ -20,6 +20,7 @@ import sheaf.core.job.SheetCode;
  * @param linesWithin how well the sheet was flattened: nine in ten places on its printed lines lie
  *     within this of where they should be, in millimetres, as held against lines that flattening
  *     had not used; empty where too little of them is seen to tell
+ * @param note what is written freely on it; empty when nothing is
  */
 public record PageReading(
     String source,
@@ -30,7 +31,8 @@ public record PageReading(
     List<Hole> holes,
     List<TearReading> tears,
     List<FieldReading> fields,
-    OptionalDouble linesWithin) {
+    OptionalDouble linesWithin,
+    Optional<NotePicture> note) {
 
   /** Copies the lists. */
   public PageReading {
@@ -38,6 +40,30 @@ public record PageReading(
     holes = List.copyOf(holes);
     tears = List.copyOf(tears);
     fields = List.copyOf(fields);
+  }
+
+  /** A page without a note. */
+  public PageReading(
+      String source,
+      List<Reason> reasons,
+      Optional<SheetCode> sheet,
+      OptionalDouble pixelsPerMm,
+      Optional<PrintScale> printScale,
+      List<Hole> holes,
+      List<TearReading> tears,
+      List<FieldReading> fields,
+      OptionalDouble linesWithin) {
+    this(
+        source,
+        reasons,
+        sheet,
+        pixelsPerMm,
+        printScale,
+        holes,
+        tears,
+        fields,
+        linesWithin,
+        Optional.empty());
   }
 
   /** A page without tears of which nobody measured how well it was flattened. */
@@ -86,9 +112,37 @@ public record PageReading(
     return fields.stream().filter(field -> field.key().equals(key)).findFirst();
   }
 
+  /** The same page, of which something else is said. */
+  public PageReading saying(
+      List<Reason> newReasons,
+      List<Hole> newHoles,
+      List<TearReading> newTears,
+      List<FieldReading> newFields) {
+    return new PageReading(
+        source,
+        newReasons,
+        sheet,
+        pixelsPerMm,
+        printScale,
+        newHoles,
+        newTears,
+        newFields,
+        linesWithin,
+        note);
+  }
+
   /** The same reading under another source name. */
   public PageReading from(String newSource) {
     return new PageReading(
-        newSource, reasons, sheet, pixelsPerMm, printScale, holes, tears, fields, linesWithin);
+        newSource,
+        reasons,
+        sheet,
+        pixelsPerMm,
+        printScale,
+        holes,
+        tears,
+        fields,
+        linesWithin,
+        note);
   }
 }

@@ -77,9 +77,15 @@ public enum ReasonCode {
   WRITTEN_NUMBER(ReadingState.CHECK),
   /** A number is beyond what is usual, or does not go together with others. */
   NUMBER_IMPLAUSIBLE(ReadingState.CHECK),
+  /** A sheet was scanned again and no longer shows what it surely showed. */
+  VALUE_GONE(ReadingState.CHECK),
+  /** A sheet surely says something else than a person said it does. */
+  ANSWER_AGAINST_SHEET(ReadingState.CHECK),
 
   /** The printer did not keep the size; the values are corrected for it. */
-  PRINT_SCALE(ReadingState.READ);
+  PRINT_SCALE(ReadingState.READ),
+  /** A sheet was scanned again, and surely says something else than before. */
+  VALUE_REVISED(ReadingState.READ);
 
   private final ReadingState ending;
 

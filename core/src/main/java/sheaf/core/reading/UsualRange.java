@@ -1,5 +1,7 @@
 package sheaf.core.reading;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Map;
 import java.util.Optional;
 import sheaf.core.measure.Unit;
@@ -12,7 +14,7 @@ import sheaf.core.measure.Unit;
  * @param least in the unit
  * @param most in the unit
  */
-record UsualRange(double least, double most, Unit unit) {
+public record UsualRange(double least, double most, Unit unit) {
 
   private static final Map<String, UsualRange> RANGES =
       Map.ofEntries(
@@ -49,13 +51,22 @@ record UsualRange(double least, double most, Unit unit) {
   }
 
   /** That of a field; empty for one that may have any value. */
-  static Optional<UsualRange> of(String key) {
+  public static Optional<UsualRange> of(String key) {
     return Optional.ofNullable(RANGES.get(key.replaceFirst("_(found|left)$", "")));
   }
 
   /** Whether a value in some unit lies in it. */
-  boolean holds(double value, Unit in) {
+  public boolean holds(double value, Unit in) {
     double same = in.convert(value, unit);
     return same >= least && same <= most;
+  }
+
+  /** Both ends with the unit: {@code 15 to 36 in}. */
+  public String words() {
+    return plain(least) + " to " + plain(most) + " " + unit.symbol();
+  }
+
+  private static String plain(double number) {
+    return new BigDecimal(number, new MathContext(3)).stripTrailingZeros().toPlainString();
   }
 }

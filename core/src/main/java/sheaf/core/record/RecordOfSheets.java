@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import sheaf.core.group.Group;
 import sheaf.core.group.LineShot;
 import sheaf.core.group.Offset;
@@ -67,7 +68,8 @@ public final class RecordOfSheets {
             line(job),
             job.pairs().stream().map(RecordOfSheets::rounded).toList(),
             job.groups().stream().map(RecordOfSheets::rounded).toList(),
-            List.of());
+            List.of(),
+            job.sheets().stream().flatMap(page -> page.note().stream()).toList());
     return new BowRecord(new Bow(Optional.empty(), traits(fields)), List.of(visit));
   }
 
@@ -93,12 +95,32 @@ public final class RecordOfSheets {
       }
     }
     if (fields.isEmpty()) {
-      Layout blank = Layouts.current(Variant.FRONT, Paper.LETTER, units(job));
-      blank.fields().forEach(field -> fields.put(field.key(), field));
+      blankCard(Variant.FRONT, job).forEach(field -> fields.put(field.key(), field));
     }
+    addBeside(job, fields, answers);
     Map<Field, FieldReading> all = new LinkedHashMap<>();
     fields.forEach((key, field) -> all.put(field, answers.getOrDefault(key, blank(key))));
     return all;
+  }
+
+  /** What was typed in and stands on no card that was read: after all others. */
+  private static void addBeside(
+      JobSummary job, Map<String, Field> fields, Map<String, FieldReading> answers) {
+    for (FieldReading said : job.beside()) {
+      Stream.of(Variant.FRONT, Variant.BACK)
+          .flatMap(side -> blankCard(side, job).stream())
+          .filter(field -> field.key().equals(said.key()))
+          .findFirst()
+          .ifPresent(
+              field -> {
+                fields.putIfAbsent(field.key(), field);
+                answers.put(field.key(), said);
+              });
+    }
+  }
+
+  private static List<Field> blankCard(Variant side, JobSummary job) {
+    return Layouts.current(side, Paper.LETTER, units(job)).fields();
   }
 
   private static Optional<Layout> benchCard(PageReading page) {
@@ -239,12 +261,22 @@ public final class RecordOfSheets {
     if (answer.state() == State.BLANK) {
       return Optional.empty();
     }
-    How how =
-        answer.text().isEmpty()
-            ? How.WRITTEN
-            : answer.state() == State.CHECK ? How.DOUBTFUL : How.READ;
     Optional<Unit> unit = answer.text().isEmpty() ? Optional.empty() : answer.unit();
-    return Optional.of(new Taken(answer.text(), answer.value(), unit, how));
+    return Optional.of(new Taken(answer.text(), answer.value(), unit, how(answer)));
+  }
+
+  private static How how(FieldReading answer) {
+    if (answer.text().isEmpty()) {
+      return How.WRITTEN;
+    }
+    if (answer.state() == State.CHECK) {
+      return How.DOUBTFUL;
+    }
+    return switch (answer.teller()) {
+      case MACHINE -> How.READ;
+      case LOOKED -> How.CONFIRMED;
+      case TYPED -> How.TYPED;
+    };
   }
 
   /** The last line sheet that tells a drift shows how the bow was left. */

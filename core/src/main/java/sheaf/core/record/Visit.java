@@ -9,6 +9,7 @@ import java.util.Optional;
 import sheaf.core.group.LineShot;
 import sheaf.core.job.JobId;
 import sheaf.core.layout.SheetKind;
+import sheaf.core.reading.NotePicture;
 import sheaf.core.reading.ReadingState;
 import sheaf.core.result.GroupResult;
 import sheaf.core.result.PairResult;
@@ -29,6 +30,7 @@ import sheaf.core.result.PairResult;
  * @param pairs results of the pair sheets, by number; their shots are told to 0.01 mm
  * @param groups results of the group sheets and sight-in sheets, alike
  * @param notes in order, each of 1 to {@value BowRecord#LONGEST_NOTE} characters
+ * @param written notes that were written by hand, as pictures
  */
 public record Visit(
     JobId job,
@@ -43,7 +45,40 @@ public record Visit(
     List<LineShot> line,
     List<PairResult> pairs,
     List<GroupResult> groups,
-    List<String> notes) {
+    List<String> notes,
+    List<NotePicture> written) {
+
+  /** A visit without handwritten notes. */
+  public Visit(
+      JobId job,
+      Optional<LocalDate> day,
+      Optional<String> customer,
+      Optional<String> technician,
+      List<SheetRead> sheets,
+      List<Inspected> inspection,
+      List<Measure> measures,
+      List<Change> changes,
+      List<Tear> tears,
+      List<LineShot> line,
+      List<PairResult> pairs,
+      List<GroupResult> groups,
+      List<String> notes) {
+    this(
+        job,
+        day,
+        customer,
+        technician,
+        sheets,
+        inspection,
+        measures,
+        changes,
+        tears,
+        line,
+        pairs,
+        groups,
+        notes,
+        List.of());
+  }
 
   /** Tidies the texts and copies the lists; throws when a text is too long. */
   public Visit {
@@ -58,6 +93,7 @@ public record Visit(
     pairs = List.copyOf(pairs);
     groups = List.copyOf(groups);
     notes = notes.stream().map(BowRecord::note).toList();
+    written = List.copyOf(written);
   }
 
   /** The parts because of which the bow must not be shot. */

@@ -1,5 +1,6 @@
 package sheaf.core.result;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
@@ -7,6 +8,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
+import sheaf.core.answer.Answers;
+import sheaf.core.answer.Rescan;
 import sheaf.core.job.JobId;
 import sheaf.core.job.SheetCode;
 import sheaf.core.layout.SheetKind;
@@ -18,30 +22,41 @@ import sheaf.core.reading.ReadingState;
  * All that a job's papers say so far.
  *
  * @param job the job
- * @param sheets the last reading of each sheet, by sheet number
+ * @param sheets what each sheet says, with what people said of it, by sheet number
+ * @param beside what people said of fields of a card that was not read
  */
-public record JobSummary(JobId job, List<PageReading> sheets) {
+public record JobSummary(JobId job, List<PageReading> sheets, List<FieldReading> beside) {
 
   private static final String INSPECTION = "inspect_";
 
-  /** Copies the list. */
+  /** Copies the lists. */
   public JobSummary {
     sheets = List.copyOf(sheets);
+    beside = List.copyOf(beside);
+  }
+
+  /** Sums up readings that nobody said anything of. */
+  public static JobSummary of(JobId job, Collection<PageReading> readings) {
+    return of(job, readings, Answers.NONE);
   }
 
   /**
-   * Sums up readings in the order they were made: of one sheet the last counts; refused pages and
-   * pages of other jobs are left out.
+   * Sums up readings in the order they were made: of one sheet the last counts, as {@link Rescan}
+   * and {@link Answers} say; refused pages and pages of other jobs are left out.
+   *
+   * @param answers what people said of this job
    */
-  public static JobSummary of(JobId job, Collection<PageReading> readings) {
-    Map<Integer, PageReading> last = new TreeMap<>();
+  public static JobSummary of(JobId job, Collection<PageReading> readings, Answers answers) {
+    Map<Integer, List<PageReading>> bySheet = new TreeMap<>();
     for (PageReading reading : readings) {
       Optional<SheetCode> sheet = reading.sheet().filter(code -> code.job().equals(job));
       if (sheet.isPresent() && reading.state() != ReadingState.REFUSED) {
-        last.put(sheet.get().number(), reading);
+        bySheet.computeIfAbsent(sheet.get().number(), any -> new ArrayList<>()).add(reading);
       }
     }
-    return new JobSummary(job, List.copyOf(last.values()));
+    List<PageReading> sheets =
+        bySheet.values().stream().map(Rescan::of).map(answers::over).toList();
+    return new JobSummary(job, sheets, answers.beside(sheets));
   }
 
   /** The results of the pair sheets, in the order of their numbers. */
@@ -74,9 +89,8 @@ public record JobSummary(JobId job, List<PageReading> sheets) {
    * blank.
    */
   public Optional<FieldReading> benchCard(String key) {
-    return sheets.stream()
-        .filter(JobSummary::isCard)
-        .flatMap(page -> page.field(key).stream())
+    return cardFields()
+        .filter(field -> field.key().equals(key))
         .filter(field -> field.state() != FieldReading.State.BLANK)
         .reduce((earlier, later) -> later);
   }
@@ -86,9 +100,7 @@ public record JobSummary(JobId job, List<PageReading> sheets) {
    * limbs}. Anything here means: do not shoot.
    */
   public List<String> notSound() {
-    return sheets.stream()
-        .filter(JobSummary::isCard)
-        .flatMap(page -> page.fields().stream())
+    return cardFields()
         .filter(field -> field.key().startsWith(INSPECTION))
         .filter(field -> field.state() != FieldReading.State.BLANK && !field.says("sound"))
         .map(field -> field.key().substring(INSPECTION.length()).toLowerCase(Locale.ROOT))
@@ -99,6 +111,13 @@ public record JobSummary(JobId job, List<PageReading> sheets) {
   /** Whether any sheet still has doubts that a person must settle. */
   public boolean hasDoubts() {
     return sheets.stream().anyMatch(page -> page.state() == ReadingState.CHECK);
+  }
+
+  /** All fields of the cards, and what was said beside them. */
+  public Stream<FieldReading> cardFields() {
+    return Stream.concat(
+        sheets.stream().filter(JobSummary::isCard).flatMap(page -> page.fields().stream()),
+        beside.stream());
   }
 
   private static boolean isCard(PageReading page) {

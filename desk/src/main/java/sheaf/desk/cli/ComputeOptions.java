@@ -22,6 +22,7 @@ import sheaf.core.record.Drifted;
 import sheaf.desk.profile.DriftMeasure;
 import sheaf.desk.profile.ShopProfile;
 import sheaf.desk.profile.Tolerance;
+import sheaf.desk.store.StoredJob;
 
 /** What is computed with besides a job's papers. */
 final class ComputeOptions {

@@ -1,5 +1,6 @@
 package sheaf.desk.cli;
 
+import java.io.InputStream;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
@@ -7,6 +8,7 @@ import java.util.Map;
 import java.util.function.DoubleFunction;
 import sheaf.desk.home.HomeFolder;
 import sheaf.desk.intake.PageSource;
+import sheaf.desk.intake.PlaceSource;
 
 /**
  * What the commands need of the world outside.
@@ -17,13 +19,22 @@ import sheaf.desk.intake.PageSource;
  * @param random for the names of jobs
  * @param reader makes a reader of pages that takes numbers for read from a sureness on, 0 to 1;
  *     only when one is needed, since that takes a moment
+ * @param places cuts places out of sheets for a person to look at
+ * @param in what a person types
  */
 public record Desk(
     Console console,
     Map<String, String> environment,
     Clock clock,
     SecureRandom random,
-    DoubleFunction<PageSource> reader) {
+    DoubleFunction<PageSource> reader,
+    PlaceSource places,
+    InputStream in) {
+
+  /** Who works here: the user's name on this computer. */
+  String who() {
+    return System.getProperty("user.name", "unknown");
+  }
 
   /** The folder of this user. */
   HomeFolder usersHome() {

@@ -2,6 +2,7 @@ package sheaf.desk.cli;
 
 import java.security.SecureRandom;
 import java.time.Clock;
+import sheaf.scanner.PlacePictures;
 import sheaf.scanner.SheetReader;
 
 /** Starts the command line. */
@@ -22,7 +23,9 @@ public final class Main {
             System.getenv(),
             Clock.systemDefaultZone(),
             new SecureRandom(),
-            sure -> new SheetReader(sure)::read);
+            sure -> new SheetReader(sure)::read,
+            PlacePictures::png,
+            System.in);
     System.exit(Sheaf.run(desk, args));
   }
 }

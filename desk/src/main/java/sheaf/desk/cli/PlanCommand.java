@@ -17,6 +17,7 @@ import sheaf.desk.json.PlanJson;
 import sheaf.desk.outcome.ExitStatus;
 import sheaf.desk.report.PlanText;
 import sheaf.desk.store.Store;
+import sheaf.desk.store.StoredJob;
 
 /** {@code sheaf plan}: what to move next. */
 @Command(
@@ -70,7 +71,7 @@ final class PlanCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Console console = desk.console();
-    BowRecord record = StoredJob.find(job, sheaf.home(), desk.clock()).record();
+    BowRecord record = StoredJob.find(job, sheaf.store(), desk.clock()).record();
     BowSetup setup = BowSetup.of(record, Optional.ofNullable(cables));
     Plan plan = Planner.plan(record.last(), setup, ShopPrior.of(earlier(setup)));
     if (json) {
@@ -84,13 +85,13 @@ final class PlanCommand implements Callable<Integer> {
 
   /** The last visits of other bows of the same kind. */
   private List<Visit> earlier(BowSetup setup) {
-    return Store.openExisting(sheaf.home(), desk.clock())
+    return Store.openExisting(sheaf.store(), desk.clock())
         .map(
             existing -> {
               try (Store store = existing) {
                 return store.jobs(MOST_EARLIER).stream()
                     .filter(other -> !other.equals(job))
-                    .flatMap(other -> StoredJob.find(other, store, desk.clock()).stream())
+                    .flatMap(other -> store.job(other).stream())
                     .map(StoredJob::record)
                     .filter(record -> BowSetup.of(record, Optional.empty()).isLike(setup))
                     .map(BowRecord::last)

@@ -58,7 +58,7 @@ final class ReadCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Optional<ProofFolder> proofs = Optional.ofNullable(proof).map(ProofFolder::new);
-    try (Store store = Store.open(sheaf.home(), desk.clock())) {
+    try (Store store = Store.open(sheaf.store(), desk.clock())) {
       Intake intake =
           new Intake(desk.reader().apply(sheaf.profile().sure()), Version.number(), store, proofs);
       Telling telling = json ? Telling.FOR_PROGRAMS : Telling.FOR_PEOPLE;

@@ -22,6 +22,7 @@ import sheaf.desk.outcome.ExitStatus;
 import sheaf.desk.outcome.Trouble;
 import sheaf.desk.report.JobReport;
 import sheaf.desk.report.PageTable;
+import sheaf.desk.store.Store;
 
 /** One run over a stack of files: each is read, filed and told of. */
 final class ReadingRun {
@@ -30,7 +31,7 @@ final class ReadingRun {
   enum Telling {
     /** A table and what each job came to, when all is read. */
     FOR_PEOPLE,
-    /** A line of JSON for each page as it is read. */
+    /** A line of JSON for each page, as soon as its file is safely filed. */
     FOR_PROGRAMS
   }
 
@@ -45,6 +46,7 @@ final class ReadingRun {
   private final List<PageReading> pages = new ArrayList<>();
   private ExitStatus status = ExitStatus.OK;
   private int done;
+  private int told;
 
   ReadingRun(Desk desk, Intake intake, Telling telling, List<Path> files) {
     this.console = desk.console();
@@ -71,6 +73,7 @@ final class ReadingRun {
         }
         if (!begun.isEmpty()) {
           intake.take(begun.remove(), this::add);
+          acknowledge();
           done++;
         }
       }
@@ -105,11 +108,16 @@ final class ReadingRun {
   private void add(PageReading page) {
     pages.add(page);
     status = status.or(ExitStatus.of(page.state()));
+    progress.show(done, pages.size());
+  }
+
+  /** A program may take what it was told for kept. */
+  private void acknowledge() {
     if (telling == Telling.FOR_PROGRAMS) {
       progress.clear();
-      console.json(PageJson.line(page));
+      pages.subList(told, pages.size()).forEach(page -> console.json(PageJson.line(page)));
+      told = pages.size();
     }
-    progress.show(done, pages.size());
   }
 
   /** The jobs whose sheets were read, in the order they turned up. */
@@ -122,7 +130,8 @@ final class ReadingRun {
   }
 
   private void tell(JobId job, String home) {
-    JobSummary summary = JobSummary.of(job, intake.store().readings(job));
+    Store store = intake.store();
+    JobSummary summary = JobSummary.of(job, store.readings(job), store.answers(job));
     console.out().println();
     console.out().print(JobReport.of(summary, home, console.columns()));
   }

@@ -2,6 +2,7 @@ package sheaf.desk.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.HelpCommand;
@@ -13,6 +14,7 @@ import picocli.CommandLine.Spec;
 import sheaf.desk.home.HomeFolder;
 import sheaf.desk.profile.ProfileInForce;
 import sheaf.desk.profile.ShopProfile;
+import sheaf.desk.store.StorePlace;
 
 /** The command {@code sheaf} itself: what its subcommands share. */
 @Command(
@@ -25,6 +27,8 @@ import sheaf.desk.profile.ShopProfile;
       "A day with it:",
       "  sheaf print pack -o pack.pdf          print papers for a bow, at 100 %%",
       "  sheaf read scans.pdf                  read them back, filled in and shot",
+      "  sheaf watch /srv/scans                or whatever the scanner drops there",
+      "  sheaf jobs --open                     see what is left to do",
       "  sheaf show 7G4KQ-2M8XE-0              see what a job came to",
       "  sheaf plan 7G4KQ-2M8XE-0              see what to move next, and why",
       "  sheaf card 7G4KQ-2M8XE-0 -o card.pdf  print the finished card",
@@ -50,6 +54,17 @@ public final class Sheaf implements Runnable {
               + " names.")
   private Path home;
 
+  @Option(
+      names = "--store",
+      paramLabel = "ADDRESS",
+      scope = ScopeType.INHERIT,
+      converter = StoreWord.class,
+      description =
+          "A PostgreSQL database that several desks share, such as"
+              + " jdbc:postgresql://server/sheaf. By default what the shop profile says, else a"
+              + " file in that folder.")
+  private String store;
+
   private Sheaf(Desk desk) {
     this.desk = desk;
   }
@@ -73,15 +88,26 @@ public final class Sheaf implements Runnable {
         new CommandLine(sheaf)
             .addSubcommand("print", new PrintCommand(desk, sheaf))
             .addSubcommand("read", new ReadCommand(desk, sheaf))
+            .addSubcommand("watch", new WatchCommand(desk, sheaf))
+            .addSubcommand("confirm", new ConfirmCommand(desk, sheaf))
+            .addSubcommand("set", new SetCommand(desk, sheaf))
             .addSubcommand("show", new ShowCommand(desk, sheaf))
             .addSubcommand("plan", new PlanCommand(desk, sheaf))
+            .addSubcommand("jobs", new JobsCommand(desk, sheaf))
+            .addSubcommand("find", new FindCommand(desk, sheaf))
+            .addSubcommand("bow", new BowCommand(desk, sheaf))
             .addSubcommand("card", new CardCommand(desk, sheaf))
             .addSubcommand("import", new ImportCommand(desk, sheaf))
+            .addSubcommand("export", new ExportCommand(desk, sheaf))
+            .addSubcommand("backup", new BackupCommand(desk, sheaf))
+            .addSubcommand("restore", new RestoreCommand(desk, sheaf))
+            .addSubcommand("verify", new VerifyCommand(desk, sheaf))
             .addSubcommand(
                 "profile",
                 new CommandLine(new ProfileCommand(desk, sheaf))
                     .addSubcommand("new", new ProfileNewCommand(desk, sheaf))
                     .addSubcommand("check", new ProfileCheckCommand(desk, sheaf)))
+            .addSubcommand("doctor", new DoctorCommand(desk, sheaf))
             .addSubcommand("demo", new DemoCommand(desk))
             .addSubcommand("completion", new CompletionCommand(desk))
             .addSubcommand("help", new HelpCommand());
@@ -111,7 +137,9 @@ public final class Sheaf implements Runnable {
   public void run() {
     throw new ParameterException(
         spec.commandLine(),
-        "What shall it do? The commands are print, read, show, plan, card, import, profile and demo.");
+        "What shall it do? The commands are "
+            + String.join(", ", spec.subcommands().keySet())
+            + ".");
   }
 
   /** The folder that was named, or else this user's. */
@@ -119,9 +147,25 @@ public final class Sheaf implements Runnable {
     return home == null ? desk.usersHome() : new HomeFolder(home);
   }
 
-  /** The words that make another command find the same folder; empty when it does so anyway. */
+  /** The store that was named, or what the profile says, or the one in the folder. */
+  StorePlace store() {
+    ShopProfile profile = profile();
+    Optional<String> address = Optional.ofNullable(store).or(profile::database);
+    return new StorePlace(home(), address, profile.originals(), desk.who());
+  }
+
+  /** The words that make another command find the same store; empty when it does so anyway. */
   String homeWords() {
-    return home == null ? "" : homeWords(home);
+    String folder = home == null ? "" : homeWords(home);
+    return (folder + " " + storeWords()).strip();
+  }
+
+  /** A password that somebody typed must not be shown again. */
+  private String storeWords() {
+    if (store == null) {
+      return "";
+    }
+    return "--store " + (store.matches("[\\w./:-]+") ? store : "ADDRESS");
   }
 
   /** A command to type next, with the words that make it find the same folder. */

@@ -9,15 +9,20 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import sheaf.core.answer.History;
+import sheaf.core.answer.ReadAt;
+import sheaf.core.answer.Revision;
 import sheaf.core.energy.BowNumbers;
 import sheaf.core.flight.BowFlight;
 import sheaf.core.job.JobId;
 import sheaf.core.record.Drifted;
 import sheaf.core.result.JobSummary;
+import sheaf.desk.json.HistoryJson;
 import sheaf.desk.json.JobJson;
 import sheaf.desk.outcome.ExitStatus;
 import sheaf.desk.profile.DriftMeasure;
 import sheaf.desk.report.BenchCardText;
+import sheaf.desk.report.HistoryText;
 import sheaf.desk.report.JobCsv;
 import sheaf.desk.report.JobReport;
 import sheaf.desk.report.NumbersText;
@@ -25,6 +30,9 @@ import sheaf.desk.report.PageTable;
 import sheaf.desk.report.PictureText;
 import sheaf.desk.report.RecordText;
 import sheaf.desk.store.ImportedRecord;
+import sheaf.desk.store.KeptReading;
+import sheaf.desk.store.Store;
+import sheaf.desk.store.StoredJob;
 
 /** {@code sheaf show}: all that a job's papers say. */
 @Command(
@@ -37,6 +45,8 @@ import sheaf.desk.store.ImportedRecord;
       "      its sheets, the bench card, and what the sheets shot at came to",
       "  sheaf show 7g4kq2m8xe0 --json",
       "      the same for programs, as one JSON object; --csv for a spreadsheet",
+      "  sheaf show 7G4KQ-2M8XE-0 --history",
+      "      each value with what it was before, where it came from, when and by whom",
       "  sheaf show 7G4KQ-2M8XE-0 --since 2TR1Z-Q9KHC-A",
       "      what moved since the bow was last here, in the order to restore it",
       "  sheaf show 7G4KQ-2M8XE-0 --pulls 0,14,29,43,55,60,60,58,49,33,15",
@@ -59,8 +69,15 @@ final class ShowCommand implements Callable<Integer> {
       names = "--since",
       paramLabel = "JOB",
       converter = JobWord.class,
-      description = "Tell what moved since this earlier job of the same bow.")
+      description =
+          "Tell what moved since this earlier job of the same bow. Default: the visit before, where"
+              + " that is known.")
   private JobId since;
+
+  @Option(
+      names = "--history",
+      description = "Tell how each value came to be instead; as JSON with --json.")
+  private boolean history;
 
   @Mixin private ComputeOptions compute;
 
@@ -81,7 +98,12 @@ final class ShowCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Console console = desk.console();
-    StoredJob stored = StoredJob.find(job, sheaf.home(), desk.clock());
+    if (history) {
+      sayHistory();
+      console.flush();
+      return ExitStatus.OK.number();
+    }
+    StoredJob stored = StoredJob.find(job, sheaf.store(), desk.clock());
     BowNumbers numbers = compute.numbers(stored);
     if (form.csv) {
       console.utf8(JobCsv.of(stored.record(), numbers));
@@ -94,6 +116,19 @@ final class ShowCommand implements Callable<Integer> {
     }
     console.flush();
     return ExitStatus.OK.number();
+  }
+
+  private void sayHistory() {
+    Console console = desk.console();
+    try (Store store = StoredJob.toAnswer(job, sheaf.store(), desk.clock())) {
+      List<ReadAt> readings = store.everyReading(job).stream().map(KeptReading::read).toList();
+      List<List<Revision>> told = History.of(readings, store.answers(job));
+      if (form.json) {
+        console.json(HistoryJson.line(job, told));
+      } else {
+        console.out().print(HistoryText.of(told, desk.clock().getZone(), console.columns()));
+      }
+    }
   }
 
   private void say(StoredJob stored, BowNumbers numbers, int width) {
@@ -125,7 +160,7 @@ final class ShowCommand implements Callable<Integer> {
         .map(flight -> NumbersText.of(flight, sheaf.profile().units(), width))
         .ifPresent(console.out()::println);
     drifted(stored)
-        .map(drifted -> NumbersText.of(drifted, since.spoken(), width))
+        .map(drifted -> NumbersText.of(drifted, since().orElseThrow().spoken(), width))
         .ifPresent(console.out()::println);
   }
 
@@ -133,12 +168,28 @@ final class ShowCommand implements Callable<Integer> {
     return compute.flight(stored.record(), sheaf.profile());
   }
 
-  private Optional<List<Drifted>> drifted(StoredJob stored) {
+  /** The visit before this one: the one that was named, or else the one that is known. */
+  private Optional<JobId> since() {
     return Optional.ofNullable(since)
+        .or(
+            () ->
+                Store.openExisting(sheaf.store(), desk.clock())
+                    .flatMap(
+                        existing -> {
+                          try (Store store = existing) {
+                            return store
+                                .before(job)
+                                .filter(earlier -> store.recordKey(earlier).isPresent());
+                          }
+                        }));
+  }
+
+  private Optional<List<Drifted>> drifted(StoredJob stored) {
+    return since()
         .map(
             earlier ->
                 Drifted.between(
-                    StoredJob.find(earlier, sheaf.home(), desk.clock()).record().last(),
+                    StoredJob.find(earlier, sheaf.store(), desk.clock()).record().last(),
                     stored.record().last(),
                     ComputeOptions.tolerances(sheaf.profile())));
   }

@@ -8,6 +8,7 @@ import java.util.Locale;
 import sheaf.core.measure.Unit;
 import sheaf.core.reading.FieldReading;
 import sheaf.core.reading.FieldReading.State;
+import sheaf.core.reading.FieldReading.Teller;
 
 /** What the fields of a sheet said, by their keys. */
 final class FieldJson {
@@ -21,12 +22,16 @@ final class FieldJson {
   }
 
   static ObjectNode tree(FieldReading field) {
-    return Tree.object()
-        .put("text", field.text().isEmpty() ? null : field.text())
+    ObjectNode tree = Tree.object();
+    tree.put("text", field.text().isEmpty() ? null : field.text())
         .put("value", field.value().isPresent() ? Round.value(field.value().getAsDouble()) : null)
         .put("unit", field.unit().map(Unit::symbol).orElse(null))
         .put("confidence", Round.thousandth(field.confidence()))
         .put("state", label(field.state()));
+    if (field.teller() != Teller.MACHINE) {
+      tree.put("by", field.teller().name().toLowerCase(Locale.ROOT));
+    }
+    return tree;
   }
 
   static List<FieldReading> parseAll(JsonNode tree) {

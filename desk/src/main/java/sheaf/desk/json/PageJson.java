@@ -6,8 +6,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.OptionalDouble;
 import sheaf.core.reading.PageReading;
 import sheaf.core.reading.PrintScale;
-import sheaf.core.reading.Reason;
-import sheaf.core.reading.ReasonCode;
 
 /**
  * One page as one JSON object on one line.
@@ -28,9 +26,12 @@ import sheaf.core.reading.ReasonCode;
  *                scale is known; 0 for a bullet hole), vanes (3, 4 or null when they do not tell),
  *                pointError, tailError, confidence}
  * fields         object: key to {text, value, unit, confidence, state (read, check, blank)};
- *                text, value and unit are null where there is none
+ *                text, value and unit are null where there is none; what a person said besides has
+ *                by (looked, typed)
  * linesWithin    number or null: nine in ten places on printed lines lie within so many millimetres
  *                of where they should be on the flattened page
+ * note           null, or what is written freely on it as a picture: {width, height, png (in
+ *                Base64)}
  * </pre>
  *
  * <p>Places and lengths are millimetres on the page as designed, from its top-left corner, x to the
@@ -54,7 +55,7 @@ public final class PageJson {
     JsonNode tree = Tree.parse(line);
     return new PageReading(
         Tree.text(tree, "source"),
-        Tree.list(tree, "reasons", PageJson::reason),
+        Tree.list(tree, "reasons", ReasonJson::parse),
         Tree.optional(tree, "sheet", SheetJson::parse),
         Tree.optionalNumber(tree, "pixelsPerMm"),
         Tree.optional(tree, "printScaleXY", PageJson::printScale),
@@ -62,9 +63,8 @@ public final class PageJson {
         Tree.list(tree, "tears", TearJson::parse),
         FieldJson.parseAll(Tree.get(tree, "fields")),
         // Readings kept from before it was measured do not tell.
-        tree.has("linesWithin")
-            ? Tree.optionalNumber(tree, "linesWithin")
-            : OptionalDouble.empty());
+        tree.has("linesWithin") ? Tree.optionalNumber(tree, "linesWithin") : OptionalDouble.empty(),
+        Tree.optional(tree, "note", NoteJson::parse));
   }
 
   static ObjectNode tree(PageReading page) {
@@ -72,7 +72,7 @@ public final class PageJson {
     tree.put("source", page.source());
     tree.put("status", page.state().label());
     ArrayNode reasons = tree.putArray("reasons");
-    page.reasons().forEach(reason -> reasons.add(tree(reason)));
+    page.reasons().forEach(reason -> reasons.add(ReasonJson.tree(reason)));
     tree.set("sheet", page.sheet().map(SheetJson::tree).orElse(null));
     tree.put("pixelsPerMm", hundredth(page.pixelsPerMm()));
     tree.put("printScale", page.printScale().map(scale -> Round.scale(scale.mean())).orElse(null));
@@ -83,25 +83,12 @@ public final class PageJson {
     page.tears().forEach(tear -> tears.add(TearJson.tree(tear, page.printScale())));
     tree.set("fields", FieldJson.tree(page.fields()));
     tree.put("linesWithin", hundredth(page.linesWithin()));
+    tree.set("note", page.note().map(NoteJson::tree).orElse(null));
     return tree;
   }
 
   private static Double hundredth(OptionalDouble number) {
     return number.isPresent() ? Round.hundredth(number.getAsDouble()) : null;
-  }
-
-  private static ObjectNode tree(Reason reason) {
-    ObjectNode tree =
-        Tree.object().put("code", reason.code().label()).put("message", reason.message());
-    reason.place().ifPresent(place -> tree.set("place", Tree.point(place)));
-    return tree;
-  }
-
-  private static Reason reason(JsonNode tree) {
-    return new Reason(
-        Tree.labelled(ReasonCode.values(), ReasonCode::label, tree, "code"),
-        Tree.text(tree, "message"),
-        Tree.optional(tree, "place", Tree::point));
   }
 
   private static ObjectNode tree(PrintScale scale) {

@@ -41,6 +41,7 @@ final class VisitJson {
     RecordJson.put(tree, "groups", visit.groups(), ShotJson::tree);
     ArrayNode notes = tree.putArray("notes");
     visit.notes().forEach(notes::add);
+    RecordJson.put(tree, "written", visit.written(), NoteJson::tree);
     return tree;
   }
 
@@ -58,7 +59,8 @@ final class VisitJson {
         Tree.list(tree, "line", ShotJson::line),
         Tree.list(tree, "pairs", ShotJson::pair),
         groups(tree),
-        Tree.list(tree, "notes", JsonNode::asText));
+        Tree.list(tree, "notes", JsonNode::asText),
+        tree.has("written") ? Tree.list(tree, "written", NoteJson::parse) : List.of());
   }
 
   /** Records of before groups were told have no such key. */

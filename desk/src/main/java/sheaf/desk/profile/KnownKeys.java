@@ -19,7 +19,10 @@ final class KnownKeys {
                   "record.address",
                   "distances.yd",
                   "distances.m",
-                  "reading.sure"),
+                  "reading.sure",
+                  "store.database",
+                  "store.originals",
+                  "scans.folder"),
               Arrays.stream(DriftMeasure.values()).map(measure -> "tolerances." + measure.key()))
           .toList();
 

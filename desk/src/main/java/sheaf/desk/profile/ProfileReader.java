@@ -17,6 +17,7 @@ import sheaf.core.measure.Distance;
 import sheaf.core.measure.Unit;
 import sheaf.desk.home.RecordAddress;
 import sheaf.desk.home.Settings;
+import sheaf.desk.store.StorePlace;
 import sheaf.forms.Shop;
 
 /** Understands the settings of a profile and gathers all that is wrong with them. */
@@ -66,6 +67,9 @@ final class ProfileReader {
         distances,
         own.keySet(),
         value("reading.sure", ProfileReader::sure).orElse(usual.sure()),
+        words("store.database", StorePlace::address),
+        words("store.originals", this::originals).flatMap(folder -> folder),
+        words("scans.folder", this::beside),
         tolerances());
   }
 
@@ -80,6 +84,11 @@ final class ProfileReader {
     } catch (InvalidPathException e) {
       throw new IllegalArgumentException("is no name of a file: '" + file + "'", e);
     }
+  }
+
+  /** Empty for the database itself, which is the usual place. */
+  private Optional<Path> originals(String where) {
+    return where.equals("database") ? Optional.empty() : Optional.of(beside(where));
   }
 
   private static double sure(Object value) {

@@ -1,5 +1,6 @@
 package sheaf.desk.profile;
 
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -28,6 +29,10 @@ import sheaf.forms.Shop;
  * @param ownDistances the units for which the shop set distances itself
  * @param sure numbers on cards that are at least this sure need nobody's look, {@link #LEAST_SURE}
  *     to 1
+ * @param database address of the PostgreSQL database that the store is kept in; empty when it is a
+ *     file in the home folder
+ * @param originals folder of the files that were read; empty for the usual place
+ * @param scans folder that scanners drop files into
  * @param tolerances how far each measure may drift before it is told; all measures are there
  */
 public record ShopProfile(
@@ -38,6 +43,9 @@ public record ShopProfile(
     Map<UnitSystem, List<Distance>> distances,
     Set<UnitSystem> ownDistances,
     double sure,
+    Optional<String> database,
+    Optional<Path> originals,
+    Optional<Path> scans,
     Map<DriftMeasure, Tolerance> tolerances) {
 
   /** Of numbers less sure than this, too many would be wrong without a word. */
@@ -55,6 +63,9 @@ public record ShopProfile(
               UnitSystem.METRIC, distances(Unit.METRE, 10, 15, 18, 20, 30, 40, 50)),
           Set.of(),
           NumberJudge.USUALLY_SURE,
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
           usualTolerances());
 
   /** Copies what it is given; throws unless each map has all its keys. */
@@ -107,6 +118,9 @@ public record ShopProfile(
         USUAL.distances,
         USUAL.ownDistances,
         USUAL.sure,
+        USUAL.database,
+        USUAL.originals,
+        USUAL.scans,
         USUAL.tolerances);
   }
 }

@@ -5,9 +5,9 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import sheaf.core.layout.Layout;
 import sheaf.core.layout.Layouts;
-import sheaf.core.layout.SheetKind;
 import sheaf.core.reading.FieldReading;
 import sheaf.core.reading.FieldReading.State;
+import sheaf.core.reading.FieldReading.Teller;
 import sheaf.core.reading.PageReading;
 import sheaf.core.result.JobSummary;
 
@@ -35,22 +35,30 @@ public final class BenchCardText {
   private static Stream<Line> lines(PageReading page) {
     Optional<Layout> layout =
         page.sheet()
-            .filter(sheet -> sheet.layout().kind() == SheetKind.BENCH_CARD)
+            .filter(sheet -> sheet.layout().kind().isCard())
             .flatMap(sheet -> Layouts.find(sheet.layout()));
     List<FieldReading> filled =
         page.fields().stream().filter(field -> field.state() != State.BLANK).toList();
-    return layout.stream()
-        .flatMap(
-            found ->
-                filled.stream()
-                    .map(field -> new Line(found.field(field.key()).label(), answer(field))));
+    Stream<Line> note =
+        page.note().stream().map(picture -> new Line("notes", "kept as a picture for the card"));
+    Stream<Line> fields =
+        layout.stream()
+            .flatMap(
+                found ->
+                    filled.stream()
+                        .map(field -> new Line(found.field(field.key()).label(), answer(field))));
+    return Stream.concat(fields, note);
   }
 
   private static String answer(FieldReading reading) {
     if (reading.text().isEmpty()) {
-      return "written by hand: see the sheet";
+      return "not read: see the sheet";
     }
     String unit = reading.unit().map(u -> " " + u.symbol()).orElse("");
-    return reading.text() + unit + (reading.state() == State.CHECK ? "  (unsure)" : "");
+    String how =
+        reading.state() == State.CHECK
+            ? "  (unsure)"
+            : reading.teller() == Teller.MACHINE ? "" : "  (by hand)";
+    return reading.text() + unit + how;
   }
 }

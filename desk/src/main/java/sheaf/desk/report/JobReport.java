@@ -73,8 +73,9 @@ public final class JobReport {
         job.hasDoubts()
             ? Text.hanging(
                 "  ",
-                "Look at the doubts named above first; 'sheaf read --proof DIR FILE' draws what was"
-                    + " found on each sheet.",
+                "Settle the doubts named above first: "
+                    + ("sheaf confirm " + id + " " + home).strip()
+                    + " asks about each and shows its place.",
                 width)
             : "";
     String card = "  Next: sheaf card " + id + " -o " + id + ".pdf";

@@ -1,80 +1,70 @@
 package sheaf.desk.store;
 
 import java.io.IOException;
-import java.io.OutputStream;
-import java.nio.channels.Channels;
-import java.nio.channels.FileChannel;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
+import java.io.InputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.sql.SQLException;
 import java.util.HexFormat;
-import java.util.UUID;
-import sheaf.desk.outcome.Trouble;
+import java.util.function.IntConsumer;
 
-/**
- * The files that were read, byte for byte, each under the SHA-256 digest of its content.
- *
- * @param folder of all of them
- */
-record Originals(Path folder) {
+/** The files that were read, byte for byte, each under the SHA-256 digest of its content. */
+interface Originals {
+
+  /** Large enough for the disk to be read in one go, in bytes. */
+  int BUFFER = 1 << 20;
+
+  /** Names this way of keeping them, the same for all who share a store. */
+  String kind();
+
+  /** What is to be done before a file is noted in a transaction. */
+  void keepBefore(String digest, byte[] content);
+
+  /**
+   * What is to be done in the transaction, when the file was noted. When that is committed, the
+   * file is safely kept.
+   */
+  void keepWithin(String digest, byte[] content) throws SQLException;
+
+  /** Whether a file that is noted is there, with the content that it was kept with. */
+  boolean isIntact(String digest) throws SQLException;
+
+  /** Puts a file that is noted but not intact in its place again, in a transaction. */
+  void restore(String digest, byte[] content) throws SQLException;
+
+  /**
+   * A file's content; the caller closes it.
+   *
+   * @throws java.nio.file.NoSuchFileException when it is not there
+   */
+  InputStream open(String digest) throws IOException, SQLException;
 
   /** The digest of a file's content, in hexadecimal. */
   static String digest(byte[] content) {
+    return HexFormat.of().formatHex(sha256().digest(content));
+  }
+
+  /**
+   * The digest of what a stream holds, which is read to its end.
+   *
+   * @param progress hears of the size of each piece
+   */
+  static String digest(InputStream in, IntConsumer progress) throws IOException {
+    MessageDigest sha256 = sha256();
+    byte[] buffer = new byte[BUFFER];
+    for (int got = in.read(buffer); got >= 0; got = in.read(buffer)) {
+      sha256.update(buffer, 0, got);
+      progress.accept(got);
+    }
+    return HexFormat.of().formatHex(sha256.digest());
+  }
+
+  /** Computes digests. */
+  static MessageDigest sha256() {
     try {
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(content));
+      return MessageDigest.getInstance("SHA-256");
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException("every Java platform has SHA-256", e);
-    }
-  }
-
-  /** Where the file with a digest is kept, two levels deep so that no folder grows too large. */
-  Path place(String digest) {
-    return folder
-        .resolve(digest.substring(0, 2))
-        .resolve(digest.substring(2, 4))
-        .resolve(digest.substring(4));
-  }
-
-  /** Keeps a file; when this returns, it is safely on the disk under its digest. */
-  void keep(String digest, byte[] content) {
-    Path place = place(digest);
-    try {
-      if (Files.exists(place) && Files.size(place) == content.length) {
-        return;
-      }
-      Files.createDirectories(place.getParent());
-      Path partial = place.resolveSibling("." + UUID.randomUUID());
-      try {
-        write(partial, content);
-        Files.move(partial, place, StandardCopyOption.ATOMIC_MOVE);
-        force(place.getParent());
-      } finally {
-        Files.deleteIfExists(partial);
-      }
-    } catch (IOException e) {
-      throw Trouble.cannotWrite(place, e);
-    }
-  }
-
-  private static void write(Path file, byte[] content) throws IOException {
-    try (FileChannel channel =
-            FileChannel.open(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-        OutputStream out = Channels.newOutputStream(channel)) {
-      out.write(content);
-      channel.force(true);
-    }
-  }
-
-  /** Makes a renaming outlast a loss of power, on systems where a folder can be opened. */
-  private static void force(Path folder) {
-    try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
-      channel.force(true);
-    } catch (IOException e) {
-      // Windows opens no folders; there the file system's own journal has to do.
-      return;
     }
   }
 }

@@ -1,19 +1,25 @@
 package sheaf.desk.store;
 
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.security.SecureRandom;
-import java.sql.Connection;
-import java.sql.SQLException;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.NoSuchFileException;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import sheaf.core.answer.Answer;
+import sheaf.core.answer.Answers;
 import sheaf.core.job.JobId;
 import sheaf.core.job.RecordKey;
+import sheaf.core.job.SheetCode;
 import sheaf.core.reading.PageReading;
 import sheaf.core.record.BowRecord;
+import sheaf.core.result.Overview;
 import sheaf.desk.home.HomeFolder;
+import sheaf.desk.outcome.Trouble;
 
 /**
  * Everything that was ever read.
@@ -39,30 +45,30 @@ public final class Store implements AutoCloseable {
     KNOWN
   }
 
-  private final Path file;
-  private final Originals originals;
-  private final Connection connection;
-  private final Clock clock;
-  private final SecureRandom random = new SecureRandom();
+  /** Jobs brought up to date in one transaction. */
+  private static final int AT_A_TIME = 500;
 
-  private Store(HomeFolder home, Connection connection, Clock clock) {
-    this.file = home.database();
-    this.originals = new Originals(home.originals());
-    this.connection = connection;
-    this.clock = clock;
+  private final Session session;
+
+  private Store(StorePlace place, Engine engine, Clock clock) {
+    this.session = new Session(place, engine, clock);
   }
 
-  /** Opens the store in a folder; makes the folder and the store first when there is none. */
+  /** Opens the store at a place; makes the home folder and the store first when there is none. */
+  public static Store open(StorePlace place, Clock clock) {
+    place.home().create();
+    return new Store(place, place.engine(), clock);
+  }
+
+  /** Opens the store in a home folder; makes both first when there are none. */
   public static Store open(HomeFolder home, Clock clock) {
-    home.create();
-    return new Store(home, Database.open(home.database()), clock);
+    return open(StorePlace.in(home), clock);
   }
 
-  /** Opens the store in a folder; empty, and nothing is made, when there is none. */
-  public static Optional<Store> openExisting(HomeFolder home, Clock clock) {
-    return Files.exists(home.database())
-        ? Optional.of(new Store(home, Database.openExisting(home.database()), clock))
-        : Optional.empty();
+  /** Opens the store at a place; empty, and nothing is made, when there is none. */
+  public static Optional<Store> openExisting(StorePlace place, Clock clock) {
+    Engine engine = place.engine();
+    return engine.isThere() ? Optional.of(new Store(place, engine, clock)) : Optional.empty();
   }
 
   /**
@@ -77,28 +83,30 @@ public final class Store implements AutoCloseable {
     if (pages.stream().allMatch(page -> page.sheet().isEmpty())) {
       return Filing.NOT_KEPT;
     }
-    String digest = Originals.digest(content);
-    originals.keep(digest, content);
-    return transaction(
-        () -> {
-          Shelf shelf = new Shelf(connection, clock.instant(), reader);
-          shelf.original(digest, name, content.length);
-          boolean changed = false;
-          for (int i = 0; i < pages.size(); i++) {
-            String source = pages.size() == 1 ? name : name + "#" + (i + 1);
-            PageReading page = pages.get(i).from(source);
-            if (page.sheet().isPresent()) {
-              shelf.job(page.sheet().get().job(), () -> RecordKey.random(random));
-            }
-            changed |= shelf.reading(digest, i + 1, page);
-          }
-          return changed ? Filing.NEW : Filing.KNOWN;
+    String digest = session.keepBefore(content);
+    return session.change(
+        reader,
+        "read " + name,
+        change -> {
+          session.keep(change, digest, name, content);
+          return PageFiling.add(session, change, digest, name, pages) ? Filing.NEW : Filing.KNOWN;
         });
+  }
+
+  /** All that is known of a job; empty when nothing of it was taken in yet. */
+  public Optional<StoredJob> job(JobId job) {
+    return session.query(
+        () -> StoredJob.find(job, session.connection(), session.clock().getZone()));
+  }
+
+  /** The scans that wait to be read. */
+  public Scans scans() {
+    return new Scans(session);
   }
 
   /** The last reading of every page that names a job, in the order they were made. */
   public List<PageReading> readings(JobId job) {
-    return query(() -> Shelf.readings(connection, job));
+    return session.query(() -> Shelf.readings(session.connection(), job));
   }
 
   /**
@@ -110,82 +118,199 @@ public final class Store implements AutoCloseable {
    * @param reader what imported it: a version
    */
   public void importCard(String name, byte[] content, BowRecord record, String reader) {
-    String digest = Originals.digest(content);
-    originals.keep(digest, content);
-    transaction(
-        () -> {
-          Shelf shelf = new Shelf(connection, clock.instant(), reader);
-          shelf.original(digest, name, content.length);
-          shelf.job(record.last().job(), () -> RecordKey.random(random));
-          shelf.record(digest, record);
+    String digest = session.keepBefore(content);
+    session.change(
+        reader,
+        "imported " + name,
+        change -> {
+          session.keep(change, digest, name, content);
+          session.open(change, List.of(record.last().job()));
+          change.record(digest, record);
+          change.overviews(List.of(record.last().job()));
           return true;
         });
+  }
+
+  /** Every reading ever made of pages that name a job, in the order they were made. */
+  public List<KeptReading> everyReading(JobId job) {
+    return session.query(() -> Shelf.everyReading(session.connection(), job));
+  }
+
+  /** A file that is kept, byte for byte; empty when it is not there any more. */
+  public Optional<byte[]> original(String digest) {
+    return session.query(
+        () -> {
+          try (InputStream content = session.originals().open(digest)) {
+            return Optional.of(content.readAllBytes());
+          } catch (NoSuchFileException e) {
+            return Optional.empty();
+          } catch (IOException e) {
+            throw Trouble.cannotRead("An original in the store", e);
+          }
+        });
+  }
+
+  /**
+   * Keeps what a person said of a known job; all of it or nothing.
+   *
+   * @param program that took the answers: a version
+   */
+  public void answer(JobId job, List<Answer> answers, String program) {
+    session.change(
+        program,
+        "answered about " + job,
+        change -> {
+          for (Answer answer : answers) {
+            change.answer(job, answer);
+          }
+          change.overviews(List.of(job));
+          return true;
+        });
+  }
+
+  /** What people said of a job. */
+  public Answers answers(JobId job) {
+    return session.query(() -> Shelf.answers(session.connection(), job));
   }
 
   /** The record of a job that was imported last; empty when there is none. */
   public Optional<ImportedRecord> imported(JobId job) {
-    return query(() -> Shelf.imported(connection, job));
+    return session.query(() -> Shelf.imported(session.connection(), job));
   }
 
   /** When a sheet of a job was read last; empty when none was. */
   public Optional<Instant> lastRead(JobId job) {
-    return query(() -> Shelf.lastRead(connection, job));
+    return session.query(() -> Shelf.lastRead(session.connection(), job));
   }
 
   /** When the first sheet or card of a job was taken in; empty for an unknown job. */
   public Optional<Instant> opened(JobId job) {
-    return query(() -> Shelf.opened(connection, job));
+    return session.query(() -> Shelf.opened(session.connection(), job));
   }
 
   /** The jobs that were opened last, the latest first; at most so many. */
   public List<JobId> jobs(int most) {
-    return query(() -> Shelf.jobs(connection, most));
+    return session.query(() -> Shelf.jobs(session.connection(), most));
+  }
+
+  /** How many jobs were opened. */
+  public int count() {
+    return session.query(() -> Shelf.count(session.connection()));
+  }
+
+  /** The readings that were made last, the latest first; at most so many. */
+  public List<PageReading> lastReadings(int most) {
+    return session.query(() -> Shelf.lastReadings(session.connection(), most));
   }
 
   /** The secret that opens a job's record; empty when nothing of the job was taken in yet. */
   public Optional<RecordKey> recordKey(JobId job) {
-    return query(() -> Shelf.recordKey(connection, job));
+    return session.query(() -> Shelf.recordKey(session.connection(), job));
   }
 
-  @Override
-  public void close() {
-    query(
-        () -> {
-          connection.close();
+  /**
+   * Notes what was printed; jobs on paper are not opened before the first sheet is read.
+   *
+   * @param earlier the job that these are a later visit of; empty where none is known
+   */
+  public void printed(Collection<SheetCode> sheets, Optional<JobId> earlier, String program) {
+    Set<JobId> jobs = sheets.stream().map(SheetCode::job).collect(Collectors.toSet());
+    session.change(
+        program,
+        "printed",
+        change -> {
+          change.sheets(sheets);
+          if (earlier.isPresent()) {
+            for (JobId job : jobs) {
+              change.visit(job, earlier);
+            }
+          }
           return true;
         });
   }
 
-  /** Some SQL. */
-  @FunctionalInterface
-  private interface Work<T> {
-    T run() throws SQLException;
-  }
-
-  private <T> T query(Work<T> work) {
-    try {
-      return work.run();
-    } catch (SQLException e) {
-      throw Database.trouble(file, e);
-    }
-  }
-
-  private <T> T transaction(Work<T> work) {
-    return query(
-        () -> {
-          connection.setAutoCommit(false);
-          boolean done = false;
-          try {
-            T result = work.run();
-            connection.commit();
-            done = true;
-            return result;
-          } finally {
-            if (!done) {
-              connection.rollback();
-            }
-            connection.setAutoCommit(true);
-          }
+  /** Notes that a finished card of a known job was made. */
+  public void cardMade(JobId job, String program) {
+    session.change(
+        program,
+        "made the card",
+        change -> {
+          change.card(job);
+          change.overviews(List.of(job));
+          return true;
         });
+  }
+
+  /**
+   * Notes that a job is a later visit of another's bow.
+   *
+   * @param earlier the visit before it; empty when it is the first after all
+   */
+  public void visits(JobId job, Optional<JobId> earlier, String program) {
+    session.change(
+        program,
+        "told its earlier visit",
+        change -> {
+          change.visit(job, earlier);
+          return true;
+        });
+  }
+
+  /** The visit of the same bow before a job's; empty when none is known. */
+  public Optional<JobId> before(JobId job) {
+    return session.query(() -> Shelf.before(session.connection(), job));
+  }
+
+  /** The visits of the same bow right after a job's; two when its papers were printed twice. */
+  public List<JobId> after(JobId job) {
+    return session.query(() -> Shelf.after(session.connection(), job));
+  }
+
+  /**
+   * The jobs in whose id, day, customer, bow, technician or state every word is found, those that
+   * changed last first.
+   *
+   * @param words to look for, in any letters; none finds all
+   * @param open whether to leave out jobs of which nothing is left to do
+   * @param most so many
+   */
+  public List<Overview> find(List<String> words, boolean open, int most) {
+    bringOverviewsUpToDate();
+    return session.query(() -> Overviews.find(session.connection(), words, open, most));
+  }
+
+  /** Jobs from before there were overviews get theirs, some at a time so that others may write. */
+  private void bringOverviewsUpToDate() {
+    String form = String.valueOf(Overviews.FORM);
+    if (session.fact("overviews").equals(Optional.of(form))) {
+      return;
+    }
+    List<JobId> outdated = outdated();
+    while (!outdated.isEmpty()) {
+      List<JobId> some = outdated;
+      session.change(
+          "",
+          "",
+          change -> {
+            change.overviews(some);
+            return true;
+          });
+      outdated = outdated();
+    }
+    session.set("overviews", form);
+  }
+
+  private List<JobId> outdated() {
+    return session.query(() -> Overviews.outdated(session.connection(), AT_A_TIME));
+  }
+
+  /** Copies of all that is kept, and whether it is sound. */
+  public Archives archives() {
+    return new Archives(session);
+  }
+
+  @Override
+  public void close() {
+    session.close();
   }
 }

@@ -1,5 +1,6 @@
 package sheaf.desk.cli;
 
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
@@ -24,12 +25,27 @@ record CommandRun(int status, byte[] bytes, String err) {
 
   static final Clock CLOCK = Clock.fixed(Instant.parse("2026-09-14T16:30:00Z"), ZoneOffset.UTC);
 
+  private static final PageSource NOTHING =
+      (name, file, proof, pages) -> {
+        throw new AssertionError("nothing was to be read");
+      };
+
   static CommandRun of(Path home, PageSource reader, String... words) {
     return reading(home, sure -> reader, words);
   }
 
   /** A command whose reader depends on how sure a number must be. */
   static CommandRun reading(Path home, DoubleFunction<PageSource> reader, String... words) {
+    return typing("", home, reader, words);
+  }
+
+  /** A command that reads no file, and to which somebody types something. */
+  static CommandRun typing(String typed, Path home, String... words) {
+    return typing(typed, home, sure -> NOTHING, words);
+  }
+
+  private static CommandRun typing(
+      String typed, Path home, DoubleFunction<PageSource> reader, String... words) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     Console console =
@@ -39,7 +55,14 @@ record CommandRun(int status, byte[] bytes, String err) {
             false,
             80);
     Desk desk =
-        new Desk(console, Map.of("SHEAF_HOME", home.toString()), CLOCK, new SecureRandom(), reader);
+        new Desk(
+            console,
+            Map.of("SHEAF_HOME", home.toString()),
+            CLOCK,
+            new SecureRandom(),
+            reader,
+            (file, page, places) -> places.stream().map(place -> FakeReader.PICTURE).toList(),
+            new ByteArrayInputStream(typed.getBytes(StandardCharsets.UTF_8)));
     int status = Sheaf.run(desk, words);
     return new CommandRun(
         status,
@@ -49,12 +72,7 @@ record CommandRun(int status, byte[] bytes, String err) {
 
   /** A command that reads nothing. */
   static CommandRun of(Path home, String... words) {
-    return of(
-        home,
-        (name, file, proof, pages) -> {
-          throw new AssertionError("nothing was to be read");
-        },
-        words);
+    return of(home, NOTHING, words);
   }
 
   String out() {

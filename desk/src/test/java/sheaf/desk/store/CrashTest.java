@@ -63,7 +63,7 @@ class CrashTest {
       }
       for (int number : filed) {
         String digest = Originals.digest(FilingProcess.content(number));
-        assertThat(new Originals(home().originals()).place(digest))
+        assertThat(new FolderOfOriginals(home().originals()).place(digest))
             .hasBinaryContent(FilingProcess.content(number));
       }
     }
@@ -104,7 +104,7 @@ class CrashTest {
   }
 
   private String integrity() throws SQLException {
-    try (Connection connection = Database.open(home().database());
+    try (Connection connection = new SqliteFile(home().database(), home().originals()).connect();
         Statement statement = connection.createStatement();
         ResultSet row = statement.executeQuery("PRAGMA integrity_check")) {
       return row.getString(1);

@@ -124,6 +124,12 @@ record CardSections(
     if (!visit.notes().isEmpty()) {
       sections.add(list("Notes", visit.notes()));
     }
+    if (!visit.written().isEmpty()) {
+      List<Block> written = new ArrayList<>();
+      written.add(TextBlock.heading("Notes by hand"));
+      visit.written().forEach(note -> written.add(new NoteBlock(note)));
+      sections.add(written);
+    }
     List<String> earlier = EarlierVisits.of(record);
     if (!earlier.isEmpty()) {
       sections.add(list("Earlier visits", earlier));

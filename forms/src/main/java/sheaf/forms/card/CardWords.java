@@ -231,7 +231,7 @@ final class CardWords {
     if (visit.changes().isEmpty()) {
       blank.add("changes");
     }
-    if (visit.notes().isEmpty()) {
+    if (visit.notes().isEmpty() && visit.written().isEmpty()) {
       blank.add("notes");
     }
     return blank.isEmpty()

@@ -1,5 +1,6 @@
 package sheaf.samples.digit;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.random.RandomGenerator;
@@ -29,6 +30,8 @@ final class BoxPatch {
 
   /** Width of a printed line, in millimetres. */
   private static final double LINE = 0.3;
+
+  private static final List<String> WORDS = List.of(".", ".", "/", "lb", "gr", "mm", "t");
 
   /** Normal deviates, drawn once: noise is most of what random numbers are needed for. */
   private static final float[] NOISE = noise();
@@ -61,6 +64,9 @@ final class BoxPatch {
     double ink =
         random.nextInt(5) == 0 ? random.nextDouble(0.3, 0.55) : random.nextDouble(0.5, 0.9);
     patch.write(Hand.in(BOX, mark, random), ink);
+    if (random.nextInt(3) == 0) {
+      patch.word();
+    }
     for (int side = -1; side <= 1; side += 2) {
       if (random.nextDouble() < 0.6) {
         byte[] other = neighbours.pictures()[random.nextInt(neighbours.size())];
@@ -74,7 +80,16 @@ final class BoxPatch {
     }
   }
 
-  /** Paper, its shading, and the lines of this box and those beside it. */
+  /** A point or the beginning of a unit, as printed on either side of a box. */
+  private void word() {
+    double size = random.nextDouble(0.5, 3.2);
+    double x = random.nextBoolean() ? BOX.x() - 0.4 - size : BOX.right() + 0.5;
+    double y = BOX.centre().y() + 1.6 - size;
+    String text = WORDS.get(random.nextInt(WORDS.size()));
+    write(Hand.over(new MmRect(x, y, size, size), Marks.words(text)), 0.85);
+  }
+
+  /** Paper, its shading, and the lines of this box, those beside it and those between rows. */
   private void print() {
     double paper = random.nextDouble(200, 252);
     double tilt = random.nextGaussian() * 8;
@@ -83,6 +98,7 @@ final class BoxPatch {
     double dy = random.nextGaussian() * 0.08;
     boolean left = random.nextInt(3) > 0;
     boolean right = random.nextInt(3) > 0;
+    double apart = random.nextInt(4) > 0 ? random.nextDouble(0.7, 1.7) : HEIGHT;
     for (int y = 0; y < HEIGHT; y++) {
       for (int x = 0; x < WIDTH; x++) {
         double mmX = (x + 0.5) / FlatSheet.PIXELS_PER_MM - dx;
@@ -92,7 +108,9 @@ final class BoxPatch {
         boolean high = mmY > BOX.y() - LINE / 2 && mmY < BOX.bottom() + LINE / 2;
         boolean wide =
             (left || mmX > BOX.x() - LINE / 2) && (right || mmX < BOX.right() + LINE / 2);
-        double away = Math.min(high ? across : LINE, wide ? down : LINE);
+        double beyond = Math.max(BOX.y() - mmY, mmY - BOX.bottom());
+        double rows = Math.min(off(beyond, apart), off(beyond, 2 * apart));
+        double away = Math.min(rows, Math.min(high ? across : LINE, wide ? down : LINE));
         double covered = Math.max(0, Math.min(1, 0.5 + (LINE / 2 - away) * 10));
         double tone = paper + tilt * (x - WIDTH / 2.0) / WIDTH;
         light[y * WIDTH + x] = (float) (tone * (1 - covered * (1 - print)));

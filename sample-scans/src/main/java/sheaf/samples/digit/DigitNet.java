@@ -42,10 +42,23 @@ final class DigitNet implements AutoCloseable {
   /** The share of hidden values that are left out at random in each step. */
   private static final float DROPPED = 0.4f;
 
-  /** The longest step; it becomes shorter as a half cosine does. */
+  /** The longest step, and the shortest. */
   private static final float FASTEST = 2e-3f;
 
   private static final float SLOWEST = 1e-5f;
+
+  /**
+   * Steps become shorter as the first part of a half cosine does that is planned for this many
+   * times as many steps; after {@link #FALL} of all they fall to the shortest, up to {@link
+   * #AGAIN}.
+   */
+  private static final double PLANNED = 13 / 6.0;
+
+  private static final double FALL = 7850 / 10_308.0;
+  private static final double AGAIN = 5 / 6.0;
+
+  /** From there on they are as long as this once more, and fall to the end (Loshchilov 2017). */
+  private static final float FASTEST_AGAIN = 1e-3f;
 
   /** How strongly weights are drawn to zero, per step of length one. */
   private static final float DECAY = 0.01f;
@@ -73,7 +86,7 @@ final class DigitNet implements AutoCloseable {
     block.add(Dropout.builder().optRate(DROPPED).build()).add(last);
     model.setBlock(block);
     trainer = model.newTrainer(config(steps));
-    trainer.initialize(new Shape(1, 1, DigitPicture.SIDE, DigitPicture.SIDE));
+    trainer.initialize(new Shape(1, DigitPicture.LAYERS, DigitPicture.SIDE, DigitPicture.SIDE));
   }
 
   private void addConvolution(int filters) {
@@ -91,11 +104,26 @@ final class DigitNet implements AutoCloseable {
   }
 
   private static DefaultTrainingConfig config(int steps) {
-    Tracker rate =
-        Tracker.cosine().setBaseValue(FASTEST).optFinalValue(SLOWEST).setMaxUpdates(steps).build();
+    Tracker rate = step -> rate(step, steps);
     return new DefaultTrainingConfig(Loss.softmaxCrossEntropyLoss())
         .optOptimizer(
             Optimizer.adamW().optLearningRateTracker(rate).optWeightDecays(DECAY).build());
+  }
+
+  private static float rate(int step, int steps) {
+    double at = step / (double) steps;
+    if (at > AGAIN) {
+      double fall = halfCosine((at - AGAIN) / (1 - AGAIN));
+      return (float) (SLOWEST + (FASTEST_AGAIN - SLOWEST) * fall);
+    }
+    double slow = halfCosine(Math.min(at, FALL) / PLANNED);
+    double fall = halfCosine(Math.max(0, at - FALL) / (AGAIN - FALL));
+    return (float) (SLOWEST + (FASTEST - SLOWEST) * slow * fall);
+  }
+
+  /** From 1 at 0 to 0 at 1, and 0 beyond. */
+  private static double halfCosine(double share) {
+    return (1 + Math.cos(Math.PI * Math.min(1, share))) / 2;
   }
 
   /**
@@ -133,18 +161,19 @@ final class DigitNet implements AutoCloseable {
   }
 
   private static NDList pictures(List<Lesson> lessons, NDManager manager) {
-    int places = DigitPicture.SIDE * DigitPicture.SIDE;
+    int side = DigitPicture.SIDE;
+    int places = DigitPicture.LAYERS * side * side;
     float[] dark = new float[lessons.size() * places];
     for (int i = 0; i < lessons.size(); i++) {
       System.arraycopy(lessons.get(i).picture().dark(), 0, dark, i * places, places);
     }
-    Shape shape = new Shape(lessons.size(), 1, DigitPicture.SIDE, DigitPicture.SIDE);
+    Shape shape = new Shape(lessons.size(), DigitPicture.LAYERS, side, side);
     return new NDList(manager.create(dark, shape));
   }
 
   /** What it has learnt, as an ONNX file; its norms are worked into its convolutions. */
   byte[] onnx() {
-    OnnxFile file = new OnnxFile(DigitPicture.SIDE);
+    OnnxFile file = new OnnxFile(DigitPicture.LAYERS, DigitPicture.SIDE);
     for (int i = 0; i < FILTERS.length; i++) {
       float[] kernels = Learnt.values(convolutions.get(i), "weight");
       file.convolution(kernels, Learnt.folded(norms.get(i), kernels));

@@ -12,16 +12,19 @@ import sheaf.scanner.digit.DigitPicture;
 final class Lessons {
 
   /** Share of what is no digit. */
-  private static final double RUBBISH = 0.2;
+  private static final double RUBBISH = 0.15;
 
   /** Share of digits in the printed face. */
   private static final double PRINTED = 0.04;
 
   /** How far pictures are turned, in radians, slanted, and made larger; one standard deviation. */
-  private static final double TURN = 0.07;
+  private static final double TURN = 0.08;
 
-  private static final double SLANT = 0.07;
-  private static final double GROWTH = 0.05;
+  private static final double SLANT = 0.1;
+  private static final double GROWTH = 0.06;
+
+  /** How far places of a picture are drawn from where they were, in pixels; one deviation. */
+  private static final double PULL = 0.7;
 
   private final DigitSet digits;
   private final long seed;
@@ -43,8 +46,27 @@ final class Lessons {
       return new Lesson(picture.moved(random.nextInt(-1, 2), random.nextInt(-1, 2)), label);
     }
 
-    /** The same, a little turned, slanted, larger or smaller. */
+    /** The same, a little turned, slanted, larger or smaller, and drawn here and there. */
     Lesson bent(RandomGenerator random) {
+      int side = DigitPicture.SIDE;
+      AffineTransform bend = bend(random);
+      Pull right = new Pull(random);
+      Pull down = new Pull(random);
+      float[] dark = new float[picture.dark().length];
+      int places = side * side;
+      double[] at = new double[2];
+      for (int i = 0; i < places; i++) {
+        at[0] = i % side + right.at(i % side, i / side);
+        at[1] = i / side + down.at(i % side, i / side);
+        bend.transform(at, 0, at, 0, 1);
+        for (int layer = 0; layer < dark.length; layer += places) {
+          dark[layer + i] = sample(layer, at[0], at[1]);
+        }
+      }
+      return new Lesson(new DigitPicture(dark), label);
+    }
+
+    private static AffineTransform bend(RandomGenerator random) {
       double middle = (DigitPicture.SIDE - 1) / 2.0;
       AffineTransform bend = new AffineTransform();
       bend.translate(middle + random.nextDouble(-1, 1), middle + random.nextDouble(-1, 1));
@@ -52,16 +74,51 @@ final class Lessons {
       bend.shear(random.nextGaussian() * SLANT, 0);
       bend.scale(1 + random.nextGaussian() * GROWTH, 1 + random.nextGaussian() * GROWTH);
       bend.translate(-middle, -middle);
-      PenMark mark = new PenMark(DigitPicture.SIDE, DigitPicture.SIDE, picture.dark());
-      float[] dark = new float[picture.dark().length];
-      double[] at = new double[2];
-      for (int i = 0; i < dark.length; i++) {
-        at[0] = i % DigitPicture.SIDE;
-        at[1] = i / DigitPicture.SIDE;
-        bend.transform(at, 0, at, 0, 1);
-        dark[i] = mark.at(at[0], at[1]);
+      return bend;
+    }
+
+    private float sample(int layer, double x, double y) {
+      int side = DigitPicture.SIDE;
+      int left = (int) Math.floor(x);
+      int top = (int) Math.floor(y);
+      if (left < 0 || top < 0 || left >= side - 1 || top >= side - 1) {
+        return 0;
       }
-      return new Lesson(new DigitPicture(dark), label);
+      float fx = (float) (x - left);
+      float fy = (float) (y - top);
+      float[] dark = picture.dark();
+      int i = layer + top * side + left;
+      return (dark[i] * (1 - fx) + dark[i + 1] * fx) * (1 - fy)
+          + (dark[i + side] * (1 - fx) + dark[i + side + 1] * fx) * fy;
+    }
+  }
+
+  /** How far places are drawn one way, in pixels: at random in a grid, smoothly between. */
+  private static final class Pull {
+
+    private static final int KNOTS = 4;
+
+    private final double[] pulls = new double[KNOTS * KNOTS];
+
+    Pull(RandomGenerator random) {
+      for (int i = 0; i < pulls.length; i++) {
+        pulls[i] = random.nextGaussian() * PULL;
+      }
+    }
+
+    double at(int x, int y) {
+      double step = (DigitPicture.SIDE - 1.0) / (KNOTS - 1);
+      int left = Math.min(KNOTS - 2, (int) (x / step));
+      int top = Math.min(KNOTS - 2, (int) (y / step));
+      double fx = eased(x / step - left);
+      double fy = eased(y / step - top);
+      int i = top * KNOTS + left;
+      return (pulls[i] * (1 - fx) + pulls[i + 1] * fx) * (1 - fy)
+          + (pulls[i + KNOTS] * (1 - fx) + pulls[i + KNOTS + 1] * fx) * fy;
+    }
+
+    private static double eased(double share) {
+      return share * share * (3 - 2 * share);
     }
   }
 

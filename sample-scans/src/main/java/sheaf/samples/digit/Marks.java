@@ -80,6 +80,11 @@ public final class Marks {
     return glyph(String.valueOf(digit), FACES.get(random.nextInt(FACES.size())));
   }
 
+  /** Words or points as they are printed beside boxes. */
+  static PenMark words(String text) {
+    return glyph(text, FACES.get(0));
+  }
+
   /** Something that is no digit, and that one cannot take for a digit. */
   static PenMark rubbish(DigitSet digits, RandomGenerator random) {
     double kind = random.nextDouble();
@@ -163,7 +168,8 @@ public final class Marks {
     int turns = random.nextInt(6, 18);
     List<double[]> places = new ArrayList<>();
     boolean wild = random.nextBoolean();
-    double wide = random.nextDouble(0.15, 0.5);
+    // Narrower ones can be taken for a thick 1.
+    double wide = random.nextDouble(0.25, 0.5);
     for (int i = 0; i < turns; i++) {
       double x = wild ? random.nextDouble() : 0.5 + (i % 2 == 0 ? -wide : wide);
       double y = wild ? random.nextDouble() : i / (turns - 1.0);

@@ -17,18 +17,26 @@ final class OnnxFile {
   private static final int INTS = 7;
 
   private final Message graph = new Message();
+  private final int planes;
   private final int side;
 
   /** The name of what came out of the layer before. */
   private String at = "picture";
 
   /** How many values, channels of a picture first, came out of it. */
-  private int channels = 1;
+  private int channels;
 
   private int layers;
 
-  /** A file of no layers yet, for pictures with so many pixels across and down. */
-  OnnxFile(int side) {
+  /**
+   * A file of no layers yet.
+   *
+   * @param planes of each picture
+   * @param side pixels across and down
+   */
+  OnnxFile(int planes, int side) {
+    this.planes = planes;
+    this.channels = planes;
     this.side = side;
   }
 
@@ -94,7 +102,7 @@ final class OnnxFile {
   /** The file, whose result is what comes out of the last layer, a dense one. */
   byte[] bytes() {
     graph.text(2, "digits");
-    graph.message(11, tensorInfo("picture", 1, 1, side, side));
+    graph.message(11, tensorInfo("picture", 1, planes, side, side));
     graph.message(12, tensorInfo(at, 1, channels));
     Message operators = new Message();
     operators.text(1, "");

@@ -11,6 +11,8 @@ enum Tick {
   CROSS,
   /** A check mark, now and then far out of the box. */
   CHECK,
+  /** One line. */
+  SLASH,
   /** The pen to and fro within the box. */
   FILLED,
   /** Ticked, then scribbled over beyond the box's lines: taken back. */
@@ -18,7 +20,8 @@ enum Tick {
 
   /** Some way to tick. */
   static Tick draw(RandomGenerator random) {
-    return random.nextDouble() < 0.45 ? CROSS : random.nextDouble() < 0.8 ? CHECK : FILLED;
+    double kind = random.nextDouble();
+    return kind < 0.4 ? CROSS : kind < 0.75 ? CHECK : kind < 0.85 ? SLASH : FILLED;
   }
 
   /** This in a box. */
@@ -46,6 +49,8 @@ enum Tick {
                   new double[] {0.15, 0.5},
                   new double[] {0.4, 0.85},
                   new double[] {1.03 + out, 0.03 - out}));
+      case SLASH ->
+          List.of(List.of(new double[] {0.9, 0.05 - out}, new double[] {0.1, 0.95 + out}));
       case FILLED -> List.of(zigzag(0.12, 0.85, random));
       case WITHDRAWN ->
           List.of(

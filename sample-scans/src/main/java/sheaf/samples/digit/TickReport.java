@@ -21,7 +21,10 @@ import sheaf.scanner.picture.PictureFile;
 import sheaf.scanner.picture.UnreadableException;
 import sheaf.scanner.sheet.SheetInPicture;
 
-/** Says how well ticks are read: each answer of many made cards against what was ticked. */
+/**
+ * Says how well ticks are read: each answer of many made cards, half of them dirty, against what
+ * was ticked.
+ */
 public final class TickReport {
 
   private static final String OPEN = "?";
@@ -64,7 +67,7 @@ public final class TickReport {
     // Most choices are on the front; its two systems of units have them alike.
     SheetCode code = SeenBoxes.code(2L * number);
     Layout layout = Layouts.find(code.layout()).orElseThrow();
-    double pen = random.nextDouble(0.3, 0.9);
+    double pen = random.nextDouble(0.25, 0.9);
     List<Hand> hands = new ArrayList<>();
     Map<String, String> truth = new TreeMap<>();
     for (Field field : layout.fields()) {
@@ -74,7 +77,8 @@ public final class TickReport {
       }
     }
     int dpi = RESOLUTIONS.get(random.nextInt(RESOLUTIONS.size()));
-    byte[] scan = FilledCard.scan(code, hands, dpi, random.nextLong());
+    FilledCard.Dirt dirt = number % 2 == 0 ? FilledCard.Dirt.LITTLE : FilledCard.Dirt.MUCH;
+    byte[] scan = FilledCard.scan(code, hands, dpi, dirt, random.nextLong());
     try (PictureFile file = PictureFile.open(scan);
         Picture picture = file.page(0);
         SheetInPicture sheet = SheetInPicture.find(picture)) {

@@ -73,11 +73,13 @@ public final class TrainDigits {
   private static void compare(DigitNet net, byte[] file, List<Lesson> some) {
     float[] taught = net.scores(some);
     int side = DigitPicture.SIDE;
-    float[] dark = new float[some.size() * side * side];
+    int places = DigitPicture.LAYERS * side * side;
+    float[] dark = new float[some.size() * places];
     for (int i = 0; i < some.size(); i++) {
-      System.arraycopy(some.get(i).picture().dark(), 0, dark, i * side * side, side * side);
+      System.arraycopy(some.get(i).picture().dark(), 0, dark, i * places, places);
     }
-    float[] read = Network.onnx(file).run(new int[] {some.size(), 1, side, side}, dark);
+    float[] read =
+        Network.onnx(file).run(new int[] {some.size(), DigitPicture.LAYERS, side, side}, dark);
     double most = 0;
     for (int i = 0; i < taught.length; i++) {
       most = Math.max(most, Math.abs(taught[i] - read[i]));

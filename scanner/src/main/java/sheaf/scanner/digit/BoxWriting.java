@@ -23,6 +23,9 @@ final class BoxWriting {
   /** A printed line and what its place is unsure by lie within this of the box's edge, in mm. */
   private static final double LINE_ROOM = 0.6;
 
+  /** A stroke that lies on a printed line leaves at least this share of the line free. */
+  private static final double FREE = 0.2;
+
   /** Wider than the widest stroke of a pen, in millimetres: brings out the paper's own tone. */
   private static final double STROKE = 3;
 
@@ -53,11 +56,15 @@ final class BoxWriting {
   /** Darkness row by row, 0 for paper; made less by each step. */
   private final float[] dark;
 
+  /** The same with the printed lines and what the neighbours wrote. */
+  private final float[] all;
+
   private BoxWriting(int width, int height, Rect box, float[] dark) {
     this.width = width;
     this.height = height;
     this.box = box;
     this.dark = dark;
+    this.all = dark.clone();
   }
 
   /** Looks at a box of a sheet. */
@@ -81,6 +88,11 @@ final class BoxWriting {
 
   float[] dark() {
     return dark;
+  }
+
+  /** All that is dark in and around the box, print and neighbours too. */
+  float[] all() {
+    return all;
   }
 
   /** Mean darkness over the box: how much is written in it. */
@@ -117,16 +129,21 @@ final class BoxWriting {
   }
 
   /**
-   * Takes the printed lines out: along a line every place is as dark as the line's print, but for
-   * the few where a stroke crosses it; so what most places have in common is the print.
+   * Takes the printed lines out, the box's own and those between rows: along a line every place is
+   * at least as dark as the line's print, and darker where a stroke crosses it.
    */
   private void removeLines() {
     int room = (int) Math.round(LINE_ROOM * FlatSheet.PIXELS_PER_MM);
-    for (int side = 0; side < 2; side++) {
-      int row = box.y + side * box.height;
-      for (int y = Math.max(0, row - room); y < Math.min(height, row + room); y++) {
+    for (int y = 0; y < height; y++) {
+      boolean within = y >= box.y + room && y < box.y + box.height - room;
+      boolean beyond = y < box.y - room || y >= box.y + box.height + room;
+      if (beyond) {
+        takeOut(y * width, 1, 0, width, 0, width);
+      } else if (!within) {
         takeOut(y * width, 1, box.x + room, box.x + box.width - room, 0, width);
       }
+    }
+    for (int side = 0; side < 2; side++) {
       int column = box.x + side * box.width;
       for (int x = Math.max(0, column - room); x < Math.min(width, column + room); x++) {
         takeOut(x, width, box.y + room, box.y + box.height - room, box.y, box.y + box.height);
@@ -134,16 +151,20 @@ final class BoxWriting {
     }
   }
 
-  /** Takes the middle darkness of places {@code from} to {@code to} out of all in a stretch. */
+  /**
+   * Takes the print out of all places in a stretch: what all but a few places from {@code from} to
+   * {@code to} are darker than. What ink there takes from the light that the print leaves is kept.
+   */
   private void takeOut(int start, int step, int from, int to, int first, int end) {
     float[] along = new float[to - from];
     for (int i = from; i < to; i++) {
       along[i - from] = dark[start + i * step];
     }
     Arrays.sort(along);
-    float print = along[along.length / 2];
+    float print = along[(int) (FREE * along.length)];
     for (int i = first; i < end; i++) {
-      dark[start + i * step] = Math.max(0, dark[start + i * step] - print);
+      int at = start + i * step;
+      dark[at] = Math.max(0, (dark[at] - print) / (1 - print));
     }
   }
 

@@ -1,6 +1,7 @@
 package sheaf.scanner.digit;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
@@ -11,11 +12,17 @@ import sheaf.scanner.opencv.Mats;
 import sheaf.scanner.sheet.FlatSheet;
 
 /**
- * The writing in a box, brought to one size and darkness and set in the middle of a small square.
+ * The writing in a box, brought to one size and darkness and set in the middle of a small square:
+ * first as what belongs to it, then with all that is dark there, the box's lines and what the
+ * neighbours wrote, by which one sees what was cut away and what does not belong to it.
  *
- * @param dark row by row, 0 for paper to 1 for ink; {@link #SIDE} rows of as many
+ * @param dark layer by layer and row by row, 0 for paper to 1 for ink; {@link #LAYERS} times {@link
+ *     #SIDE} rows of as many
  */
 public record DigitPicture(float[] dark) {
+
+  /** What belongs to the writing, and everything. */
+  public static final int LAYERS = 2;
 
   /** Pixels across and down. */
   public static final int SIDE = 24;
@@ -41,10 +48,12 @@ public record DigitPicture(float[] dark) {
 
   /** The same, moved by so many pixels. */
   public DigitPicture moved(int right, int down) {
-    float[] moved = new float[SIDE * SIDE];
-    for (int y = Math.max(0, -down); y < Math.min(SIDE, SIDE - down); y++) {
-      for (int x = Math.max(0, -right); x < Math.min(SIDE, SIDE - right); x++) {
-        moved[(y + down) * SIDE + x + right] = dark[y * SIDE + x];
+    float[] moved = new float[dark.length];
+    for (int layer = 0; layer < dark.length; layer += SIDE * SIDE) {
+      for (int y = Math.max(0, -down); y < Math.min(SIDE, SIDE - down); y++) {
+        for (int x = Math.max(0, -right); x < Math.min(SIDE, SIDE - right); x++) {
+          moved[layer + (y + down) * SIDE + x + right] = dark[layer + y * SIDE + x];
+        }
       }
     }
     return new DigitPicture(moved);
@@ -55,32 +64,30 @@ public record DigitPicture(float[] dark) {
     Extent extent = Extent.of(writing, full / 3);
     double side = Math.max(extent.longer(), SHORTEST * FlatSheet.PIXELS_PER_MM);
     double scale = EXTENT / side;
+    float[] dark = new float[LAYERS * SIDE * SIDE];
     try (Mats mats = new Mats()) {
-      Mat from = mats.own(new Mat(writing.height(), writing.width(), CvType.CV_32F));
-      from.put(0, 0, writing.dark());
-      double blur = 0.4 / scale;
-      Mat smooth = mats.mat();
-      Imgproc.GaussianBlur(from, smooth, new Size(0, 0), blur);
       Mat map = mats.own(new Mat(2, 3, CvType.CV_64F));
       double middle = (SIDE - 1) / 2.0;
-      map.put(
-          0,
-          0,
-          scale,
-          0,
-          middle - scale * extent.middleX(),
-          0,
-          scale,
-          middle - scale * extent.middleY());
-      Mat small = mats.mat();
-      Imgproc.warpAffine(smooth, small, map, new Size(SIDE, SIDE), Imgproc.INTER_LINEAR);
-      float[] dark = new float[SIDE * SIDE];
-      small.get(0, 0, dark);
-      for (int i = 0; i < dark.length; i++) {
-        dark[i] = Math.min(1, dark[i] / full);
+      double right = middle - scale * extent.middleX();
+      double down = middle - scale * extent.middleY();
+      map.put(0, 0, scale, 0, right, 0, scale, down);
+      float[] small = new float[SIDE * SIDE];
+      int layer = 0;
+      for (float[] values : List.of(writing.dark(), writing.all())) {
+        Mat from = mats.own(new Mat(writing.height(), writing.width(), CvType.CV_32F));
+        from.put(0, 0, values);
+        Imgproc.GaussianBlur(from, from, new Size(0, 0), 0.4 / scale);
+        Mat to = mats.mat();
+        Imgproc.warpAffine(from, to, map, new Size(SIDE, SIDE), Imgproc.INTER_LINEAR);
+        to.get(0, 0, small);
+        System.arraycopy(small, 0, dark, layer, small.length);
+        layer += small.length;
       }
-      return new DigitPicture(dark);
     }
+    for (int i = 0; i < dark.length; i++) {
+      dark[i] = Math.min(1, dark[i] / full);
+    }
+    return new DigitPicture(dark);
   }
 
   /** How dark full ink is here. */

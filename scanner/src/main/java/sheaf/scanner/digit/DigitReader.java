@@ -55,14 +55,15 @@ public final class DigitReader {
       return List.of();
     }
     int side = DigitPicture.SIDE;
-    int places = side * side;
+    int places = DigitPicture.LAYERS * side * side;
     float[] values = new float[pictures.size() * MOVES.length * places];
     for (int i = 0; i < values.length / places; i++) {
       int[] move = MOVES[i % MOVES.length];
       float[] dark = pictures.get(i / MOVES.length).moved(move[0], move[1]).dark();
       System.arraycopy(dark, 0, values, i * places, places);
     }
-    return means(network.run(new int[] {values.length / places, 1, side, side}, values));
+    int[] shape = {values.length / places, DigitPicture.LAYERS, side, side};
+    return means(network.run(shape, values));
   }
 
   private static List<float[]> means(float[] scores) {

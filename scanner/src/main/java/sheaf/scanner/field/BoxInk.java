@@ -35,10 +35,18 @@ final class BoxInk {
   /** Darker than paper by this counts as full ink: pencil and a thin pen at 150 dpi reach it. */
   private static final double FULL = 0.45;
 
-  /** A box filled all over is darker than any shadow by this, and surely by that. */
-  private static final double SOLID = 0.5;
+  /** A box filled all over with the palest pen or pencil is darker by this, and surely by that. */
+  private static final double SOLID = 0.2;
 
-  private static final double SOLID_FULL = 0.65;
+  private static final double SOLID_FULL = 0.35;
+
+  /** Where a shadow lies over the box, only what is darker than any shadow is surely ink. */
+  private static final double SHADOWED = 0.5;
+
+  private static final double SHADOWED_FULL = 0.65;
+
+  /** A shadow reaches beyond the surroundings of a box: over more than this share of their edge. */
+  private static final double SHADOW_AT_EDGE = 0.08;
 
   /** Wider than the widest stroke of a pen, in millimetres. */
   private static final double STROKE = 2.5;
@@ -69,8 +77,14 @@ final class BoxInk {
     double paper = paper(sheet.grey(), around);
     try (Mats mats = new Mats()) {
       Mat crop = mats.own(sheet.grey().submat(around));
+      Mat closed = closed(crop, mats);
+      boolean shadow = reachesOut(closed, (1 - SOLID) * paper);
+      Mat solid =
+          shadow
+              ? ramp(crop, paper, SHADOWED, SHADOWED_FULL, mats)
+              : ramp(closed, paper, SOLID, SOLID_FULL, mats);
       Mat ink = mats.mat();
-      Core.max(strokes(crop, mats), ramp(crop, paper, SOLID, SOLID_FULL, mats), ink);
+      Core.max(strokes(crop, closed, mats), solid, ink);
       Rect inside = sheet.pixels(of);
       Rect within = new Rect(inside.x - around.x, inside.y - around.y, inside.width, inside.height);
       return Core.mean(mats.own(ink.submat(within))).val[0];
@@ -78,14 +92,35 @@ final class BoxInk {
   }
 
   /**
-   * Lines narrower than a pen's widest stroke, darker than the paper beside them; the edge of a
-   * shadow is none, since a closing (Serra 1982) leaves a straight edge as it is.
+   * The same without all that is narrower than a pen's widest stroke; the edge of a shadow stays,
+   * since a closing (Serra 1982) leaves a straight edge as it is.
    */
-  private static Mat strokes(Mat crop, Mats mats) {
+  private static Mat closed(Mat crop, Mats mats) {
     Mat closed = mats.mat();
     int size = (int) (STROKE * FlatSheet.PIXELS_PER_MM) | 1;
     Mat square = mats.own(Imgproc.getStructuringElement(Imgproc.MORPH_RECT, new Size(size, size)));
     Imgproc.morphologyEx(crop, closed, Imgproc.MORPH_CLOSE, square);
+    return closed;
+  }
+
+  /** Whether something wide and darker than this reaches the edge of what is looked at. */
+  private static boolean reachesOut(Mat closed, double tone) {
+    int rows = closed.rows();
+    int cols = closed.cols();
+    byte[] pixels = new byte[rows * cols];
+    closed.get(0, 0, pixels);
+    int dark = 0;
+    for (int i = 0; i < pixels.length; i++) {
+      int x = i % cols;
+      int y = i / cols;
+      boolean edge = x == 0 || y == 0 || x == cols - 1 || y == rows - 1;
+      dark += edge && (pixels[i] & 0xff) < tone ? 1 : 0;
+    }
+    return dark > SHADOW_AT_EDGE * 2 * (rows + cols);
+  }
+
+  /** Lines narrower than a pen's widest stroke, darker than the paper beside them. */
+  private static Mat strokes(Mat crop, Mat closed, Mats mats) {
     Mat bright = mats.mat();
     Core.divide(crop, closed, bright, 1, CvType.CV_32F);
     return ramp(bright, 1, SHADING, FULL, mats);
