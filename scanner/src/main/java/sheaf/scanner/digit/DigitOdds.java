@@ -23,7 +23,7 @@ public record DigitOdds(int best, double confidence) {
    * The network learns from more of what is no digit than is ever written into boxes, so that its
    * score for that is too high by this; set on validation digits and rubbish.
    */
-  private static final float TOO_MANY_NONE = 1;
+  public static final float TOO_MANY_NONE = 1;
 
   /**
    * From what the network says of ten digits and of what is none: logarithms of odds. They are not
