@@ -19,6 +19,8 @@ import sheaf.desk.json.RecordJson;
 import sheaf.desk.outcome.ExitStatus;
 import sheaf.desk.profile.ShopProfile;
 import sheaf.desk.report.Text;
+import sheaf.desk.store.Store;
+import sheaf.desk.store.StoredJob;
 import sheaf.forms.CardDetails;
 import sheaf.forms.CardForm;
 import sheaf.forms.CardPaper;
@@ -106,6 +108,9 @@ final class CardCommand implements Callable<Integer> {
     byte[] json = RecordJson.line(stored.record()).getBytes(UTF_8);
     pdf.write(desk.console(), out -> FinishedCard.write(stored.record(), details, json, out));
     say(stored, address);
+    try (Store store = Store.open(sheaf.store(), desk.clock())) {
+      store.cardMade(job, Version.number());
+    }
     return ExitStatus.OK.number();
   }
 

@@ -8,6 +8,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sheaf.core.job.JobId;
 import sheaf.desk.store.Store;
+import sheaf.desk.store.StoredJob;
 
 /** {@code sheaf confirm}: walks through what is doubtful about a job's sheets. */
 @Command(

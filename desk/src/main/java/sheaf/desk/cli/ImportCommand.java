@@ -15,14 +15,16 @@ import sheaf.desk.json.RecordJson;
 import sheaf.desk.outcome.ExitStatus;
 import sheaf.desk.outcome.Trouble;
 import sheaf.desk.report.Text;
+import sheaf.desk.store.Archives;
 import sheaf.desk.store.Store;
+import sheaf.desk.store.StoredJob;
 import sheaf.forms.CarriedRecord;
 import sheaf.forms.FinishedCard;
 
 /** {@code sheaf import}: restores a record from a finished card alone. */
 @Command(
     name = "import",
-    header = "Restore a job's record from its finished card.",
+    header = "Restore a job's record from its finished card, or take in another store.",
     footer = {
       "",
       "Examples:",
@@ -31,6 +33,8 @@ import sheaf.forms.FinishedCard;
       "  sheaf import card.pdf --replace",
       "      even where something else is known of the job: the card counts then,",
       "      and what was known is kept",
+      "  sheaf import all.zip",
+      "      what 'sheaf export' or 'sheaf backup' wrote: adds what is not known here",
       "",
       "A card whose record was damaged or changed since is refused. That is found",
       "by a digest beside it, which tells damage, not forgery: it is no signature."
@@ -40,7 +44,7 @@ final class ImportCommand implements Callable<Integer> {
   private final Desk desk;
   private final Sheaf sheaf;
 
-  @Parameters(paramLabel = "FILE", description = "A finished card as a PDF.")
+  @Parameters(paramLabel = "FILE", description = "A finished card as a PDF, or an export.")
   private Path file;
 
   @Option(
@@ -55,11 +59,30 @@ final class ImportCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    return Archives.isOne(file) ? takeIn() : restoreRecord();
+  }
+
+  /** What another store exported, or a backup. */
+  private int takeIn() {
+    try (Store store = Store.open(sheaf.store(), desk.clock())) {
+      int rows = store.archives().takeIn(file);
+      say(
+          rows == 0
+              ? "All that is in " + file + " is known here: nothing was changed."
+              : Text.count(rows, "line")
+                  + " of "
+                  + file
+                  + " taken in. What was known is as it was.");
+    }
+    return ExitStatus.OK.number();
+  }
+
+  private int restoreRecord() {
     byte[] content = InputFile.content(file);
     BowRecord record = record(content);
     JobId job = record.last().job();
     try (Store store = Store.open(sheaf.store(), desk.clock())) {
-      Optional<StoredJob> known = StoredJob.find(job, store, desk.clock());
+      Optional<StoredJob> known = store.job(job);
       if (known.filter(stored -> stored.record().equals(record)).isPresent()) {
         say("Job " + job + " is known here exactly as the card says: nothing was changed.");
         return ExitStatus.OK.number();

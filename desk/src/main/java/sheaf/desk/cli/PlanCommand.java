@@ -17,6 +17,7 @@ import sheaf.desk.json.PlanJson;
 import sheaf.desk.outcome.ExitStatus;
 import sheaf.desk.report.PlanText;
 import sheaf.desk.store.Store;
+import sheaf.desk.store.StoredJob;
 
 /** {@code sheaf plan}: what to move next. */
 @Command(
@@ -90,7 +91,7 @@ final class PlanCommand implements Callable<Integer> {
               try (Store store = existing) {
                 return store.jobs(MOST_EARLIER).stream()
                     .filter(other -> !other.equals(job))
-                    .flatMap(other -> StoredJob.find(other, store, desk.clock()).stream())
+                    .flatMap(other -> store.job(other).stream())
                     .map(StoredJob::record)
                     .filter(record -> BowSetup.of(record, Optional.empty()).isLike(setup))
                     .map(BowRecord::last)

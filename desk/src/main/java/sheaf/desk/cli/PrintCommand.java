@@ -2,6 +2,7 @@ package sheaf.desk.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -19,8 +20,11 @@ import sheaf.core.measure.Distance;
 import sheaf.core.measure.Unit;
 import sheaf.core.page.Paper;
 import sheaf.desk.outcome.ExitStatus;
+import sheaf.desk.outcome.Trouble;
 import sheaf.desk.profile.ShopProfile;
 import sheaf.desk.report.Text;
+import sheaf.desk.store.Store;
+import sheaf.desk.store.StoredJob;
 import sheaf.forms.Backing;
 import sheaf.forms.BlankSheets;
 import sheaf.forms.Pack;
@@ -209,6 +213,16 @@ final class PrintCommand implements Callable<Integer> {
     String first = codes.get(0).job().spoken();
     String named = copies == 1 ? "job " + first : "a job id for each, from " + first;
     say(pages(codes, printed) + ", " + named, onto);
+    note(codes);
+  }
+
+  /** So that it is known later which sheets are missing, and which visit came before. */
+  private void note(List<SheetCode> codes) {
+    try (Store store = Store.open(sheaf.store(), desk.clock())) {
+      store.printed(codes, Optional.ofNullable(from), Version.number());
+    } catch (Trouble e) {
+      desk.console().say("sheaf: The sheets are printed but could not be noted. " + e.getMessage());
+    }
   }
 
   private SheetValues lastValues() {

@@ -31,7 +31,7 @@ final class ReadingRun {
   enum Telling {
     /** A table and what each job came to, when all is read. */
     FOR_PEOPLE,
-    /** A line of JSON for each page as it is read. */
+    /** A line of JSON for each page, as soon as its file is safely filed. */
     FOR_PROGRAMS
   }
 
@@ -46,6 +46,7 @@ final class ReadingRun {
   private final List<PageReading> pages = new ArrayList<>();
   private ExitStatus status = ExitStatus.OK;
   private int done;
+  private int told;
 
   ReadingRun(Desk desk, Intake intake, Telling telling, List<Path> files) {
     this.console = desk.console();
@@ -72,6 +73,7 @@ final class ReadingRun {
         }
         if (!begun.isEmpty()) {
           intake.take(begun.remove(), this::add);
+          acknowledge();
           done++;
         }
       }
@@ -106,11 +108,16 @@ final class ReadingRun {
   private void add(PageReading page) {
     pages.add(page);
     status = status.or(ExitStatus.of(page.state()));
+    progress.show(done, pages.size());
+  }
+
+  /** A program may take what it was told for kept. */
+  private void acknowledge() {
     if (telling == Telling.FOR_PROGRAMS) {
       progress.clear();
-      console.json(PageJson.line(page));
+      pages.subList(told, pages.size()).forEach(page -> console.json(PageJson.line(page)));
+      told = pages.size();
     }
-    progress.show(done, pages.size());
   }
 
   /** The jobs whose sheets were read, in the order they turned up. */

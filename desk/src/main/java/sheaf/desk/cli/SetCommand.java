@@ -18,6 +18,7 @@ import sheaf.desk.outcome.ExitStatus;
 import sheaf.desk.outcome.Trouble;
 import sheaf.desk.report.Text;
 import sheaf.desk.store.Store;
+import sheaf.desk.store.StoredJob;
 
 /** {@code sheaf set}: types values in, or corrects them. */
 @Command(

@@ -31,6 +31,7 @@ import sheaf.desk.report.RecordText;
 import sheaf.desk.store.ImportedRecord;
 import sheaf.desk.store.KeptReading;
 import sheaf.desk.store.Store;
+import sheaf.desk.store.StoredJob;
 
 /** {@code sheaf show}: all that a job's papers say. */
 @Command(

@@ -21,7 +21,8 @@ final class KnownKeys {
                   "distances.m",
                   "reading.sure",
                   "store.database",
-                  "store.originals"),
+                  "store.originals",
+                  "scans.folder"),
               Arrays.stream(DriftMeasure.values()).map(measure -> "tolerances." + measure.key()))
           .toList();
 

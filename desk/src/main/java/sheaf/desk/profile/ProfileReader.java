@@ -69,6 +69,7 @@ final class ProfileReader {
         value("reading.sure", ProfileReader::sure).orElse(usual.sure()),
         words("store.database", StorePlace::address),
         words("store.originals", this::originals).flatMap(folder -> folder),
+        words("scans.folder", this::beside),
         tolerances());
   }
 

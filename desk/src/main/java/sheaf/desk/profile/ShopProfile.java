@@ -32,6 +32,7 @@ import sheaf.forms.Shop;
  * @param database address of the PostgreSQL database that the store is kept in; empty when it is a
  *     file in the home folder
  * @param originals folder of the files that were read; empty for the usual place
+ * @param scans folder that scanners drop files into
  * @param tolerances how far each measure may drift before it is told; all measures are there
  */
 public record ShopProfile(
@@ -44,6 +45,7 @@ public record ShopProfile(
     double sure,
     Optional<String> database,
     Optional<Path> originals,
+    Optional<Path> scans,
     Map<DriftMeasure, Tolerance> tolerances) {
 
   /** Of numbers less sure than this, too many would be wrong without a word. */
@@ -61,6 +63,7 @@ public record ShopProfile(
               UnitSystem.METRIC, distances(Unit.METRE, 10, 15, 18, 20, 30, 40, 50)),
           Set.of(),
           NumberJudge.USUALLY_SURE,
+          Optional.empty(),
           Optional.empty(),
           Optional.empty(),
           usualTolerances());
@@ -117,6 +120,7 @@ public record ShopProfile(
         USUAL.sure,
         USUAL.database,
         USUAL.originals,
+        USUAL.scans,
         USUAL.tolerances);
   }
 }

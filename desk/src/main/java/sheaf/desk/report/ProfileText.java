@@ -67,6 +67,7 @@ public final class ProfileText {
     line("sure numbers", Optional.of("from " + profile.sure()));
     line("store", Optional.of(profile.database().orElse("a file in this folder")));
     line("originals", Optional.of(profile.originals().map(Path::toString).orElse("with it")));
+    line("scan folder", profile.scans().map(Path::toString));
     text.append("  tolerances\n");
     profile
         .tolerances()

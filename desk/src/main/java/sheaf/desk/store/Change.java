@@ -3,9 +3,12 @@ package sheaf.desk.store;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeFormatterBuilder;
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.TreeSet;
@@ -27,11 +30,12 @@ import sheaf.desk.json.RecordJson;
 final class Change {
 
   /** With as many digits always, so that times in the order of their letters are in order. */
-  private static final DateTimeFormatter TIME =
+  static final DateTimeFormatter TIME =
       new DateTimeFormatterBuilder().appendInstant(6).toFormatter();
 
   private final Connection connection;
   private final Engine engine;
+  private final ZoneId zone;
   private final String now;
   private final Why why;
   private OptionalLong revision = OptionalLong.empty();
@@ -45,11 +49,17 @@ final class Change {
    */
   record Why(String who, String program, String reason) {}
 
-  Change(Connection connection, Engine engine, Instant now, Why why) {
-    this.connection = connection;
-    this.engine = engine;
+  Change(Session session, Instant now, Why why) {
+    this.connection = session.connection();
+    this.engine = session.engine();
+    this.zone = session.clock().getZone();
     this.now = TIME.format(now);
     this.why = why;
+  }
+
+  /** When it is made. */
+  String now() {
+    return now;
   }
 
   /** The number of this change's revision, which is made when it is first asked for. */
@@ -102,7 +112,10 @@ final class Change {
     }
   }
 
-  /** Adds a page's reading; false when the last one of that page said the same. */
+  /**
+   * Adds a page's reading; false when the last one of that page said the same. A page that was
+   * never read is known by its sheet: a file that grew repeats what it held before.
+   */
   boolean reading(String digest, int number, PageReading page) throws SQLException {
     Sql.update(
         connection,
@@ -119,15 +132,19 @@ final class Change {
             .orElseThrow();
     String line = PageJson.line(page);
     Optional<PageReading> last = Shelf.last(connection, id);
+    if (last.isEmpty() && page.sheet().isPresent()) {
+      last = Shelf.last(connection, page.sheet().get());
+    }
     if (last.isPresent() && sameButForTheName(last.get(), PageJson.parse(line))) {
       return false;
     }
     Sql.update(
         connection,
-        "INSERT INTO readings (page, job, made_at, made_by, reading, revision)"
-            + " VALUES (?, ?, ?, ?, ?, ?)",
+        "INSERT INTO readings (page, job, sheet, made_at, made_by, reading, revision)"
+            + " VALUES (?, ?, ?, ?, ?, ?, ?)",
         id,
         page.sheet().map(SheetCode::job).map(JobId::text).orElse(null),
+        page.sheet().map(SheetCode::number).orElse(null),
         now,
         why.program(),
         line,
@@ -137,6 +154,54 @@ final class Change {
 
   private static boolean sameButForTheName(PageReading one, PageReading other) {
     return one.equals(other.from(one.source()));
+  }
+
+  /** Notes what was printed, unless that is known. */
+  void sheets(Collection<SheetCode> sheets) throws SQLException {
+    List<Object[]> rows = new ArrayList<>();
+    for (SheetCode sheet : sheets) {
+      rows.add(
+          new Object[] {sheet.job().text(), sheet.number(), sheet.layout().code(), revision()});
+    }
+    Sql.updateAll(
+        connection,
+        "INSERT INTO sheets (job, number, layout, revision) VALUES (?, ?, ?, ?)"
+            + " ON CONFLICT DO NOTHING",
+        rows);
+  }
+
+  /** Notes that one job is a later visit of another's bow; that it is the first, without one. */
+  void visit(JobId job, Optional<JobId> earlier) throws SQLException {
+    Sql.update(
+        connection,
+        "INSERT INTO visits (job, earlier, revision) VALUES (?, ?, ?)",
+        job.text(),
+        earlier.map(JobId::text).orElse(null),
+        revision());
+  }
+
+  /** Notes that a finished card was made. */
+  void card(JobId job) throws SQLException {
+    Sql.update(
+        connection, "INSERT INTO cards (job, revision) VALUES (?, ?)", job.text(), revision());
+  }
+
+  /** Those of some jobs that are open. */
+  List<JobId> known(Collection<JobId> jobs) throws SQLException {
+    List<JobId> known = new ArrayList<>();
+    for (JobId job : jobs) {
+      if (Shelf.opened(connection, job).isPresent()) {
+        known.add(job);
+      }
+    }
+    return known;
+  }
+
+  /** Makes the overviews of jobs anew, of which something changed. */
+  void overviews(Collection<JobId> jobs) throws SQLException {
+    for (JobId job : jobs) {
+      Overviews.put(connection, job, zone);
+    }
   }
 
   /** Adds a record that a card carried. */

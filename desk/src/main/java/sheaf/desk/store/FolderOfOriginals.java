@@ -6,6 +6,7 @@ import java.io.OutputStream;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -42,12 +43,37 @@ record FolderOfOriginals(Path folder) implements Originals {
   public void keepWithin(String digest, byte[] content) {}
 
   @Override
+  public boolean isIntact(String digest) {
+    try (InputStream in = open(digest)) {
+      return Originals.digest(in, bytes -> {}).equals(digest);
+    } catch (NoSuchFileException e) {
+      return false;
+    } catch (IOException e) {
+      throw Trouble.cannotRead(place(digest), e);
+    }
+  }
+
+  @Override
+  public void restore(String digest, byte[] content) {
+    put(digest, content);
+  }
+
+  @Override
   public void keepBefore(String digest, byte[] content) {
     Path place = place(digest);
     try {
       if (Files.exists(place) && Files.size(place) == content.length) {
         return;
       }
+    } catch (IOException e) {
+      throw Trouble.cannotRead(place, e);
+    }
+    put(digest, content);
+  }
+
+  private void put(String digest, byte[] content) {
+    Path place = place(digest);
+    try {
       Files.createDirectories(place.getParent());
       Path partial = place.resolveSibling("." + UUID.randomUUID());
       try {

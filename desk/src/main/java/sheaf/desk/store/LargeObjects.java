@@ -38,6 +38,17 @@ record LargeObjects(Connection connection) implements Originals {
     Sql.update(connection, "INSERT INTO contents (sha256, object) VALUES (?, ?)", digest, id);
   }
 
+  /** The server guards what is in an object. */
+  @Override
+  public boolean isIntact(String digest) throws SQLException {
+    return object(digest) >= 0;
+  }
+
+  @Override
+  public void restore(String digest, byte[] content) throws SQLException {
+    keepWithin(digest, content);
+  }
+
   @Override
   public InputStream open(String digest) throws IOException, SQLException {
     long id = object(digest);

@@ -57,6 +57,10 @@ final class Migrations {
         return sql;
       }
     }
+    if (e.getMessage().contains("non-empty schema")) {
+      return new SQLException(
+          "it has tables of another program: give Sheaf a database of its own", e);
+    }
     String why = e.getMessage().lines().findFirst().orElse("no reason given");
     return new SQLException("its tables could not be brought up to date: " + why, e);
   }

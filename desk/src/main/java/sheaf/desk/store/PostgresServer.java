@@ -4,6 +4,7 @@ import java.net.URI;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.List;
 import java.util.Optional;
 import org.postgresql.ds.PGSimpleDataSource;
 import sheaf.desk.outcome.Trouble;
@@ -24,6 +25,15 @@ record PostgresServer(String address, Optional<Path> shared) implements Engine {
 
   /** Another desk that is gone for so long, in seconds, is taken for dead. */
   private static final int DEAD_AFTER = 30;
+
+  private static final String TRY_NEXT =
+      "UPDATE scans SET tries = tries + 1 WHERE original = (SELECT original FROM scans"
+          + " WHERE state = 'waiting' ORDER BY arrived_at, original LIMIT 1"
+          + " FOR UPDATE SKIP LOCKED) RETURNING original";
+
+  /** Between both, another desk may have taken it. */
+  private static final String LOCK =
+      "SELECT original FROM scans WHERE original = ? AND state = 'waiting' FOR UPDATE SKIP LOCKED";
 
   private static final String UNDEFINED_TABLE = "42P01";
 
@@ -50,9 +60,28 @@ record PostgresServer(String address, Optional<Path> shared) implements Engine {
     return " FOR UPDATE";
   }
 
+  /**
+   * The row is locked by a transaction in which all of the work is done, so that the server itself
+   * lets go of it when this desk dies. That it was tried is committed before.
+   */
   @Override
-  public String leavingOutWhatOthersHave() {
-    return " FOR UPDATE SKIP LOCKED";
+  public <T> Optional<T> withNextScan(Session session, OnScan<T> work) throws SQLException {
+    while (true) {
+      Optional<String> next = Sql.first(session.connection(), TRY_NEXT, row -> row.getString(1));
+      if (next.isEmpty()) {
+        return Optional.empty();
+      }
+      Optional<T> done =
+          session.transaction(
+              () ->
+                  Sql.first(session.connection(), LOCK, row -> row.getString(1), next.get())
+                          .isPresent()
+                      ? Optional.of(work.run(next.get()))
+                      : Optional.<T>empty());
+      if (done.isPresent()) {
+        return done;
+      }
+    }
   }
 
   @Override
@@ -79,6 +108,29 @@ record PostgresServer(String address, Optional<Path> shared) implements Engine {
     } catch (SQLException e) {
       throw trouble(e);
     }
+  }
+
+  @Override
+  public Connection snapshot() {
+    try {
+      Connection connection = source().getConnection();
+      connection.setTransactionIsolation(Connection.TRANSACTION_REPEATABLE_READ);
+      connection.setReadOnly(true);
+      connection.setAutoCommit(false);
+      return connection;
+    } catch (SQLException e) {
+      throw trouble(e);
+    }
+  }
+
+  /** The server guards its own pages and references; files in it must have their object. */
+  @Override
+  public List<String> faults(Connection connection) throws SQLException {
+    return Sql.list(
+        connection,
+        "SELECT sha256 FROM contents LEFT JOIN pg_largeobject_metadata AS m ON m.oid = object"
+            + " WHERE m.oid IS NULL ORDER BY sha256 LIMIT 20",
+        row -> "the large object of scan " + row.getString(1) + " is gone");
   }
 
   private PGSimpleDataSource source() {

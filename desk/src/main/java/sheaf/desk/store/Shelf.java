@@ -12,8 +12,11 @@ import java.util.Optional;
 import sheaf.core.answer.Answer;
 import sheaf.core.answer.Answers;
 import sheaf.core.answer.ReadAt;
+import java.util.TreeMap;
 import sheaf.core.job.JobId;
 import sheaf.core.job.RecordKey;
+import sheaf.core.job.SheetCode;
+import sheaf.core.layout.LayoutId;
 import sheaf.core.reading.PageReading;
 import sheaf.core.record.BowRecord;
 import sheaf.desk.json.AnswerJson;
@@ -48,20 +51,64 @@ final class Shelf {
 
   /** The last reading of a page; empty when it was never read. */
   static Optional<PageReading> last(Connection connection, long page) throws SQLException {
-    return parse(
-            lines(connection, "page = ?", page).stream()
-                .max(Line.BY_TIME)
-                .map(List::of)
-                .orElse(List.of()))
-        .stream()
-        .findFirst();
+    return last(lines(connection, "page = ?", page));
+  }
+
+  /** The last reading of a sheet, in whichever file; empty when it was never read. */
+  static Optional<PageReading> last(Connection connection, SheetCode sheet) throws SQLException {
+    return last(lines(connection, "job = ? AND sheet = ?", sheet.job().text(), sheet.number()));
+  }
+
+  private static Optional<PageReading> last(List<Line> lines) throws SQLException {
+    Optional<Line> last = lines.stream().max(Line.BY_TIME);
+    return parse(last.map(List::of).orElse(List.of())).stream().findFirst();
+  }
+
+  /** The numbers and layouts of a job's sheets that were printed, by number. */
+  static Map<Integer, LayoutId> printed(Connection connection, JobId job) throws SQLException {
+    Map<Integer, LayoutId> printed = new TreeMap<>();
+    Sql.each(
+        connection,
+        "SELECT number, layout FROM sheets WHERE job = ? ORDER BY id",
+        row -> printed.put(row.getInt(1), LayoutId.parse(row.getString(2)).orElseThrow()),
+        job.text());
+    return printed;
+  }
+
+  /** When a card of a job was made last. */
+  static Optional<Instant> lastCard(Connection connection, JobId job) throws SQLException {
+    return Sql.first(
+        connection,
+        "SELECT made_at FROM cards JOIN revisions ON revisions.id = revision WHERE job = ?"
+            + " ORDER BY cards.id DESC LIMIT 1",
+        row -> Instant.parse(row.getString(1)),
+        job.text());
+  }
+
+  /** The visit of the same bow before a job's; empty when none is known. */
+  static Optional<JobId> before(Connection connection, JobId job) throws SQLException {
+    return Sql.first(
+        connection,
+        "SELECT earlier FROM visits WHERE job = ? ORDER BY id DESC LIMIT 1",
+        row -> Optional.ofNullable(row.getString(1)).map(JobId::new).orElse(null),
+        job.text());
+  }
+
+  /** The visits of the same bow right after a job's, in the order in which they were noted. */
+  static List<JobId> after(Connection connection, JobId job) throws SQLException {
+    return Sql.list(
+        connection,
+        "SELECT job FROM visits AS mine WHERE earlier = ? AND NOT EXISTS"
+            + " (SELECT 1 FROM visits WHERE job = mine.job AND id > mine.id) ORDER BY id",
+        row -> new JobId(row.getString(1)),
+        job.text());
   }
 
   private static Line later(Line one, Line other) {
     return Line.BY_TIME.compare(one, other) >= 0 ? one : other;
   }
 
-  private static List<Line> lines(Connection connection, String which, Object value)
+  private static List<Line> lines(Connection connection, String which, Object... values)
       throws SQLException {
     return Sql.list(
         connection,
@@ -73,7 +120,7 @@ final class Shelf {
                 Instant.parse(row.getString(3)),
                 Optional.ofNullable(row.getString(4)),
                 row.getString(5)),
-        value);
+        values);
   }
 
   private static List<PageReading> parse(List<Line> lines) throws SQLException {
@@ -90,6 +137,17 @@ final class Shelf {
     } catch (IllegalArgumentException e) {
       throw new SQLException("a reading in it is of another version (" + e.getMessage() + ")", e);
     }
+  }
+
+  /** The readings that were made last, the latest first. */
+  static List<PageReading> lastReadings(Connection connection, int most) throws SQLException {
+    return parse(
+        lines(connection, "id > (SELECT max(id) - ? FROM readings) ORDER BY id DESC", most));
+  }
+
+  /** How many jobs were opened. */
+  static int count(Connection connection) throws SQLException {
+    return Sql.first(connection, "SELECT count(*) FROM jobs", row -> row.getInt(1)).orElse(0);
   }
 
   /** The jobs that were opened last, the latest first. */

@@ -35,6 +35,18 @@ final class Sql {
     }
   }
 
+  /** Runs a statement for each row of values. */
+  static void updateAll(Connection connection, String sql, List<Object[]> rows)
+      throws SQLException {
+    try (PreparedStatement statement = connection.prepareStatement(sql)) {
+      for (Object[] values : rows) {
+        bind(statement, values);
+        statement.addBatch();
+      }
+      statement.executeBatch();
+    }
+  }
+
   /** Adds a row; the number that the database gave it. */
   static long insert(Connection connection, String sql, Object... values) throws SQLException {
     return first(connection, sql + " RETURNING id", row -> row.getLong(1), values).orElseThrow();
@@ -73,9 +85,13 @@ final class Sql {
   private static PreparedStatement prepare(Connection connection, String sql, Object... values)
       throws SQLException {
     PreparedStatement statement = connection.prepareStatement(sql);
+    bind(statement, values);
+    return statement;
+  }
+
+  private static void bind(PreparedStatement statement, Object... values) throws SQLException {
     for (int i = 0; i < values.length; i++) {
       statement.setObject(i + 1, values[i]);
     }
-    return statement;
   }
 }

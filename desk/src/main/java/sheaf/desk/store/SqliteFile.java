@@ -10,6 +10,9 @@ import java.nio.file.StandardOpenOption;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
 import org.sqlite.SQLiteErrorCode;
@@ -37,6 +40,10 @@ record SqliteFile(Path file, Path kept) implements Engine {
   /** With fewer bytes left the database may be unable to do anything. */
   private static final long LITTLE = 1_000_000;
 
+  private static final String WAITING = "SELECT original FROM scans WHERE state = 'waiting'";
+
+  private static final Sql.Row<String> FIRST = row -> row.getString(1);
+
   private static final String FULL = "cannot be written: the disk is full. Nothing was changed.";
 
   private static final String DAMAGED =
@@ -60,9 +67,29 @@ record SqliteFile(Path file, Path kept) implements Engine {
     return "";
   }
 
+  /** Rows cannot be locked here, but a file for each can; the system lets go of it. */
   @Override
-  public String leavingOutWhatOthersHave() {
-    return "";
+  public <T> Optional<T> withNextScan(Session session, OnScan<T> work) throws SQLException {
+    Path folder = file.resolveSibling("in-hand");
+    for (String digest :
+        Sql.list(
+            session.connection(), WAITING + " ORDER BY arrived_at, original LIMIT 256", FIRST)) {
+      try (InHand hand = InHand.take(folder, digest)) {
+        if (hand.isTaken() && isWaiting(session, digest)) {
+          Sql.update(
+              session.connection(),
+              "UPDATE scans SET tries = tries + 1 WHERE original = ?",
+              digest);
+          return Optional.of(work.run(digest));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static boolean isWaiting(Session session, String digest) throws SQLException {
+    return Sql.first(session.connection(), WAITING + " AND original = ?", FIRST, digest)
+        .isPresent();
   }
 
   @Override
@@ -76,6 +103,39 @@ record SqliteFile(Path file, Path kept) implements Engine {
     } catch (SQLException e) {
       throw trouble(e);
     }
+  }
+
+  @Override
+  public Connection snapshot() {
+    SQLiteConfig config = new SQLiteConfig();
+    config.setBusyTimeout(PATIENCE);
+    config.setTransactionMode(SQLiteConfig.TransactionMode.DEFERRED);
+    try {
+      Connection connection =
+          DriverManager.getConnection("jdbc:sqlite:" + file, config.toProperties());
+      connection.setAutoCommit(false);
+      // The moment is that of the first look.
+      pragma(connection, "schema_version");
+      return connection;
+    } catch (SQLException e) {
+      throw trouble(e);
+    }
+  }
+
+  @Override
+  public List<String> faults(Connection connection) throws SQLException {
+    List<String> faults =
+        new ArrayList<>(
+            Sql.list(connection, "PRAGMA integrity_check(20)", row -> row.getString(1)));
+    faults.remove("ok");
+    faults.addAll(
+        Sql.list(
+            connection,
+            "PRAGMA foreign_key_check",
+            row ->
+                "row %s of %s points to nothing in %s"
+                    .formatted(row.getString(2), row.getString(1), row.getString(3))));
+    return faults;
   }
 
   /** Looks at the file without any lock, log or change. */
@@ -98,6 +158,7 @@ record SqliteFile(Path file, Path kept) implements Engine {
       expect(connection, "journal_mode", "wal");
       expect(connection, "synchronous", SYNCHRONOUS_FULL);
       expect(connection, "foreign_keys", "1");
+      refuseTorn(connection);
       int version = version(connection);
       if (version > Migrations.VERSION) {
         throw Trouble.environment(
@@ -111,6 +172,21 @@ record SqliteFile(Path file, Path kept) implements Engine {
     } catch (SQLException | Trouble e) {
       connection.close();
       throw e;
+    }
+  }
+
+  /** A file that ends before its last page would only be found out when that page is needed. */
+  private void refuseTorn(Connection connection) throws SQLException {
+    long pages = Long.parseLong(pragma(connection, "page_count"));
+    long bytes = pages * Long.parseLong(pragma(connection, "page_size"));
+    Path log = file.resolveSibling(file.getFileName() + "-wal");
+    try {
+      boolean logged = Files.exists(log) && Files.size(log) > 0;
+      if (!logged && Files.size(file) < bytes) {
+        throw Trouble.environment(file + " " + DAMAGED);
+      }
+    } catch (IOException e) {
+      throw Trouble.cannotRead(file, e);
     }
   }
 

@@ -3,17 +3,15 @@ package sheaf.desk.store;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.NoSuchFileException;
-import java.security.SecureRandom;
-import java.sql.Connection;
-import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
-import java.util.HashSet;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import sheaf.core.answer.Answer;
 import sheaf.core.answer.Answers;
+import java.util.stream.Collectors;
 import sheaf.core.job.JobId;
 import sheaf.core.job.RecordKey;
 import sheaf.core.job.SheetCode;
@@ -46,19 +44,13 @@ public final class Store implements AutoCloseable {
     KNOWN
   }
 
-  private final StorePlace place;
-  private final Engine engine;
-  private final Connection connection;
-  private final Originals originals;
-  private final Clock clock;
-  private final SecureRandom random = new SecureRandom();
+  /** Jobs brought up to date in one transaction. */
+  private static final int AT_A_TIME = 500;
+
+  private final Session session;
 
   private Store(StorePlace place, Engine engine, Clock clock) {
-    this.place = place;
-    this.engine = engine;
-    this.clock = clock;
-    this.connection = engine.connect();
-    this.originals = engine.originals(connection);
+    this.session = new Session(place, engine, clock);
   }
 
   /** Opens the store at a place; makes the home folder and the store first when there is none. */
@@ -90,38 +82,30 @@ public final class Store implements AutoCloseable {
     if (pages.stream().allMatch(page -> page.sheet().isEmpty())) {
       return Filing.NOT_KEPT;
     }
-    String digest = keepBefore(content);
-    return change(
+    String digest = session.keepBefore(content);
+    return session.change(
         reader,
         "read " + name,
         change -> {
-          keep(change, digest, name, content);
-          Set<JobId> jobs = new HashSet<>();
-          pages.forEach(page -> page.sheet().map(SheetCode::job).ifPresent(jobs::add));
-          change.jobs(jobs, () -> RecordKey.random(random));
-          boolean changed = false;
-          for (int i = 0; i < pages.size(); i++) {
-            String source = pages.size() == 1 ? name : name + "#" + (i + 1);
-            changed |= change.reading(digest, i + 1, pages.get(i).from(source));
-          }
-          return changed ? Filing.NEW : Filing.KNOWN;
+          session.keep(change, digest, name, content);
+          return PageFiling.add(session, change, digest, name, pages) ? Filing.NEW : Filing.KNOWN;
         });
   }
 
-  private String keepBefore(byte[] content) {
-    String digest = Originals.digest(content);
-    originals.keepBefore(digest, content);
-    return digest;
+  /** All that is known of a job; empty when nothing of it was taken in yet. */
+  public Optional<StoredJob> job(JobId job) {
+    return session.query(
+        () -> StoredJob.find(job, session.connection(), session.clock().getZone()));
   }
 
-  private void keep(Change change, String digest, String name, byte[] content) throws SQLException {
-    change.original(digest, name, content.length);
-    originals.keepWithin(digest, content);
+  /** The scans that wait to be read. */
+  public Scans scans() {
+    return new Scans(session);
   }
 
   /** The last reading of every page that names a job, in the order they were made. */
   public List<PageReading> readings(JobId job) {
-    return query(() -> Shelf.readings(connection, job));
+    return session.query(() -> Shelf.readings(session.connection(), job));
   }
 
   /**
@@ -133,28 +117,29 @@ public final class Store implements AutoCloseable {
    * @param reader what imported it: a version
    */
   public void importCard(String name, byte[] content, BowRecord record, String reader) {
-    String digest = keepBefore(content);
-    change(
+    String digest = session.keepBefore(content);
+    session.change(
         reader,
         "imported " + name,
         change -> {
-          keep(change, digest, name, content);
-          change.jobs(List.of(record.last().job()), () -> RecordKey.random(random));
+          session.keep(change, digest, name, content);
+          session.open(change, List.of(record.last().job()));
           change.record(digest, record);
+          change.overviews(List.of(record.last().job()));
           return true;
         });
   }
 
   /** Every reading ever made of pages that name a job, in the order they were made. */
   public List<KeptReading> everyReading(JobId job) {
-    return query(() -> Shelf.everyReading(connection, job));
+    return session.query(() -> Shelf.everyReading(session.connection(), job));
   }
 
   /** A file that is kept, byte for byte; empty when it is not there any more. */
   public Optional<byte[]> original(String digest) {
-    return query(
+    return session.query(
         () -> {
-          try (InputStream content = originals.open(digest)) {
+          try (InputStream content = session.originals().open(digest)) {
             return Optional.of(content.readAllBytes());
           } catch (NoSuchFileException e) {
             return Optional.empty();
@@ -170,98 +155,161 @@ public final class Store implements AutoCloseable {
    * @param program that took the answers: a version
    */
   public void answer(JobId job, List<Answer> answers, String program) {
-    change(
+    session.change(
         program,
         "answered about " + job,
         change -> {
           for (Answer answer : answers) {
             change.answer(job, answer);
           }
+          change.overviews(List.of(job));
           return true;
         });
   }
 
   /** What people said of a job. */
   public Answers answers(JobId job) {
-    return query(() -> Shelf.answers(connection, job));
+    return session.query(() -> Shelf.answers(session.connection(), job));
   }
 
   /** The record of a job that was imported last; empty when there is none. */
   public Optional<ImportedRecord> imported(JobId job) {
-    return query(() -> Shelf.imported(connection, job));
+    return session.query(() -> Shelf.imported(session.connection(), job));
   }
 
   /** When a sheet of a job was read last; empty when none was. */
   public Optional<Instant> lastRead(JobId job) {
-    return query(() -> Shelf.lastRead(connection, job));
+    return session.query(() -> Shelf.lastRead(session.connection(), job));
   }
 
   /** When the first sheet or card of a job was taken in; empty for an unknown job. */
   public Optional<Instant> opened(JobId job) {
-    return query(() -> Shelf.opened(connection, job));
+    return session.query(() -> Shelf.opened(session.connection(), job));
   }
 
   /** The jobs that were opened last, the latest first; at most so many. */
   public List<JobId> jobs(int most) {
-    return query(() -> Shelf.jobs(connection, most));
+    return session.query(() -> Shelf.jobs(session.connection(), most));
+  }
+
+  /** How many jobs were opened. */
+  public int count() {
+    return session.query(() -> Shelf.count(session.connection()));
+  }
+
+  /** The readings that were made last, the latest first; at most so many. */
+  public List<PageReading> lastReadings(int most) {
+    return session.query(() -> Shelf.lastReadings(session.connection(), most));
   }
 
   /** The secret that opens a job's record; empty when nothing of the job was taken in yet. */
   public Optional<RecordKey> recordKey(JobId job) {
-    return query(() -> Shelf.recordKey(connection, job));
+    return session.query(() -> Shelf.recordKey(session.connection(), job));
   }
 
-  @Override
-  public void close() {
-    query(
-        () -> {
-          connection.close();
+  /**
+   * Notes what was printed; jobs on paper are not opened before the first sheet is read.
+   *
+   * @param earlier the job that these are a later visit of; empty where none is known
+   */
+  public void printed(Collection<SheetCode> sheets, Optional<JobId> earlier, String program) {
+    Set<JobId> jobs = sheets.stream().map(SheetCode::job).collect(Collectors.toSet());
+    session.change(
+        program,
+        "printed",
+        change -> {
+          change.sheets(sheets);
+          if (earlier.isPresent()) {
+            for (JobId job : jobs) {
+              change.visit(job, earlier);
+            }
+          }
           return true;
         });
   }
 
-  /** Some SQL. */
-  @FunctionalInterface
-  private interface Work<T> {
-    T run() throws SQLException;
-  }
-
-  private <T> T query(Work<T> work) {
-    try {
-      return work.run();
-    } catch (SQLException e) {
-      throw engine.trouble(e);
-    }
-  }
-
-  /** Some additions. */
-  @FunctionalInterface
-  private interface Additions<T> {
-    T make(Change change) throws SQLException;
-  }
-
-  /** Adds something, all of it or nothing, under a revision that says who, when and why. */
-  private <T> T change(String program, String reason, Additions<T> additions) {
-    Change.Why why = new Change.Why(place.who(), program, reason);
-    return transaction(() -> additions.make(new Change(connection, engine, clock.instant(), why)));
-  }
-
-  private <T> T transaction(Work<T> work) {
-    return query(
-        () -> {
-          connection.setAutoCommit(false);
-          boolean done = false;
-          try {
-            T result = work.run();
-            connection.commit();
-            done = true;
-            return result;
-          } finally {
-            if (!done) {
-              connection.rollback();
-            }
-            connection.setAutoCommit(true);
-          }
+  /** Notes that a finished card of a known job was made. */
+  public void cardMade(JobId job, String program) {
+    session.change(
+        program,
+        "made the card",
+        change -> {
+          change.card(job);
+          change.overviews(List.of(job));
+          return true;
         });
+  }
+
+  /**
+   * Notes that a job is a later visit of another's bow.
+   *
+   * @param earlier the visit before it; empty when it is the first after all
+   */
+  public void visits(JobId job, Optional<JobId> earlier, String program) {
+    session.change(
+        program,
+        "told its earlier visit",
+        change -> {
+          change.visit(job, earlier);
+          return true;
+        });
+  }
+
+  /** The visit of the same bow before a job's; empty when none is known. */
+  public Optional<JobId> before(JobId job) {
+    return session.query(() -> Shelf.before(session.connection(), job));
+  }
+
+  /** The visits of the same bow right after a job's; two when its papers were printed twice. */
+  public List<JobId> after(JobId job) {
+    return session.query(() -> Shelf.after(session.connection(), job));
+  }
+
+  /**
+   * The jobs in whose id, day, customer, bow, technician or state every word is found, those that
+   * changed last first.
+   *
+   * @param words to look for, in any letters; none finds all
+   * @param open whether to leave out jobs of which nothing is left to do
+   * @param most so many
+   */
+  public List<Overview> find(List<String> words, boolean open, int most) {
+    bringOverviewsUpToDate();
+    return session.query(() -> Overviews.find(session.connection(), words, open, most));
+  }
+
+  /** Jobs from before there were overviews get theirs, some at a time so that others may write. */
+  private void bringOverviewsUpToDate() {
+    String form = String.valueOf(Overviews.FORM);
+    if (session.fact("overviews").equals(Optional.of(form))) {
+      return;
+    }
+    List<JobId> outdated = outdated();
+    while (!outdated.isEmpty()) {
+      List<JobId> some = outdated;
+      session.change(
+          "",
+          "",
+          change -> {
+            change.overviews(some);
+            return true;
+          });
+      outdated = outdated();
+    }
+    session.set("overviews", form);
+  }
+
+  private List<JobId> outdated() {
+    return session.query(() -> Overviews.outdated(session.connection(), AT_A_TIME));
+  }
+
+  /** Copies of all that is kept, and whether it is sound. */
+  public Archives archives() {
+    return new Archives(session);
+  }
+
+  @Override
+  public void close() {
+    session.close();
   }
 }

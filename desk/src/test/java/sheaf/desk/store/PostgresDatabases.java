@@ -33,17 +33,46 @@ public final class PostgresDatabases {
     }
   }
 
-  /** The address of a new, empty database. */
+  /** A database with all tables, which takes longer to make than to copy. */
+  private static final class Template {
+    static final String NAME = made();
+
+    private static String made() {
+      String name = "template_of_ours";
+      String address = create(name, "template1");
+      try (Connection connection = new PostgresServer(address, Optional.empty()).connect()) {
+        return connection.isClosed() ? "" : name;
+      } catch (SQLException e) {
+        throw new AssertionError(e);
+      }
+    }
+  }
+
+  /** The address of a new store without anything in it. */
   public static String address() {
-    String name = "test" + MADE.incrementAndGet();
+    return create("test" + MADE.incrementAndGet(), Template.NAME);
+  }
+
+  /** The address of a new database without any table. */
+  static String bareAddress() {
+    return create("bare" + MADE.incrementAndGet(), "template1");
+  }
+
+  private static String create(String name, String template) {
     try (Connection connection =
             DriverManager.getConnection(Server.RUNNING.getJdbcUrl("postgres", "postgres"));
         Statement statement = connection.createStatement()) {
-      statement.execute("CREATE DATABASE " + name);
+      statement.execute("CREATE DATABASE " + name + " TEMPLATE " + template);
     } catch (SQLException e) {
       throw new AssertionError(e);
     }
     return Server.RUNNING.getJdbcUrl("postgres", name);
+  }
+
+  /** Runs a server until it is killed, and says the address of a new database: for benchmarks. */
+  public static void main(String[] arguments) throws InterruptedException {
+    System.out.println(bareAddress());
+    Thread.currentThread().join();
   }
 
   /** A new database, for a store whose home is in a folder. */

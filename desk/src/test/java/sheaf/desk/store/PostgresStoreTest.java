@@ -24,4 +24,20 @@ class PostgresStoreTest {
       return PostgresDatabases.with(folder, Optional.of(folder.resolve("shared")));
     }
   }
+
+  @Nested
+  class CopiedWithTheFilesInTheDatabase extends ArchiveContract {
+    @Override
+    TestDatabase database(Path home) {
+      return PostgresDatabases.with(home, Optional.empty());
+    }
+  }
+
+  @Nested
+  class CopiedWithTheFilesInASharedFolder extends ArchiveContract {
+    @Override
+    TestDatabase database(Path home) {
+      return PostgresDatabases.with(home, Optional.of(home.resolve("shared")));
+    }
+  }
 }

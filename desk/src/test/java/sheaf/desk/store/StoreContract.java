@@ -9,18 +9,26 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Clock;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CopyOnWriteArrayList;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import sheaf.core.job.JobId;
+import sheaf.core.job.SheetCode;
 import sheaf.core.reading.PageReading;
 import sheaf.core.reading.ReasonCode;
 import sheaf.core.result.JobSummary;
 import sheaf.desk.Pages;
+import sheaf.desk.Scanned;
+import sheaf.desk.store.Scans.State;
 import sheaf.desk.store.Store.Filing;
 
 /** What every store does, whichever database is behind it. */
@@ -177,6 +185,181 @@ abstract class StoreContract {
     }
     database.refuseNoLonger();
     assertThat(store.file("a.pdf", SCAN, List.of(PAIR, other), READER)).isEqualTo(Filing.NEW);
+  }
+
+  @Test
+  void scanWaitsUntilItIsReadAndIsReadOnce() {
+    Scans scans = store.scans();
+    assertThat(scans.arrive("a.png", Scanned.sheets(1, 2), READER)).isEqualTo(State.WAITING);
+    assertThat(scans.waiting()).isOne();
+    Scans.Filed filed = scans.readNext(READER, Scanned::pages).orElseThrow();
+    assertThat(filed.state()).isEqualTo(State.DONE);
+    assertThat(filed.isNew()).isTrue();
+    assertThat(scans.waiting()).isZero();
+    assertThat(scans.readNext(READER, Scanned::pages)).isEmpty();
+    assertThat(scans.arrive("b.png", Scanned.sheets(1, 2), READER)).isEqualTo(State.DONE);
+    assertThat(store.readings(Pages.JOB))
+        .extracting(PageReading::source)
+        .containsExactly("a.png#1", "a.png#2");
+  }
+
+  @Test
+  void scanIsReadAgainByAnotherVersion() {
+    store.scans().arrive("a.png", Scanned.sheets(0), READER);
+    store.scans().readNext(READER, Scanned::pages);
+    assertThat(store.scans().arrive("a.png", Scanned.sheets(0), "0.2.0")).isEqualTo(State.WAITING);
+    Scans.Filed filed = store.scans().readNext("0.2.0", Scanned::pages).orElseThrow();
+    assertThat(filed.state()).isEqualTo(State.DOUBT);
+    assertThat(filed.isNew()).isFalse();
+  }
+
+  @Test
+  void pageOfAFileThatGrewIsKnownByItsSheet() {
+    store.scans().arrive("a.png", Scanned.sheets(1), READER);
+    store.scans().readNext(READER, Scanned::pages);
+    store.scans().arrive("a.png", Scanned.sheets(1, 2), READER);
+    store.scans().readNext(READER, Scanned::pages);
+    assertThat(count("readings")).isEqualTo(2);
+    assertThat(store.readings(Pages.JOB))
+        .extracting(PageReading::source)
+        .containsExactly("a.png", "a.png#2");
+  }
+
+  @Test
+  void scanAtWhichAReaderFailsWaitsForAnother() {
+    store.scans().arrive("a.png", Scanned.sheets(1), READER);
+    assertThatThrownBy(
+            () ->
+                store
+                    .scans()
+                    .readNext(
+                        READER,
+                        (name, content) -> {
+                          throw new IllegalStateException("out of luck");
+                        }))
+        .hasMessage("out of luck");
+    assertThat(store.scans().readNext(READER, Scanned::pages)).isPresent();
+    assertThat(store.readings(Pages.JOB)).hasSize(1);
+  }
+
+  /** One that brings every reader down must not keep all others from being read. */
+  @Test
+  void scanAtWhichEveryReaderFailsIsLeftToAPerson() {
+    store.scans().arrive("a.png", Scanned.sheets(1), READER);
+    for (int i = 0; i < 5; i++) {
+      assertThatThrownBy(
+              () ->
+                  store
+                      .scans()
+                      .readNext(
+                          READER,
+                          (name, content) -> {
+                            throw new IllegalStateException("out of luck");
+                          }))
+          .hasMessage("out of luck");
+    }
+    Scans.Filed filed = store.scans().readNext(READER, Scanned::pages).orElseThrow();
+    assertThat(filed.state()).isEqualTo(State.DOUBT);
+    assertThat(filed.pages().get(0).reasons().get(0).code()).isEqualTo(ReasonCode.READER_FAULT);
+  }
+
+  @Test
+  void severalReadersShareWhatWaitsAndNoneIsReadTwice() throws Exception {
+    for (int i = 1; i <= 40; i++) {
+      store.scans().arrive(i + ".png", Scanned.sheets(i), READER);
+    }
+    List<String> read = new CopyOnWriteArrayList<>();
+    List<Thread> readers = new ArrayList<>();
+    for (int i = 0; i < 4; i++) {
+      Thread reader = new Thread(() -> readAll(read));
+      reader.start();
+      readers.add(reader);
+    }
+    for (Thread reader : readers) {
+      reader.join();
+    }
+    assertThat(read).hasSize(40).doesNotHaveDuplicates();
+    assertThat(store.readings(Pages.JOB)).hasSize(40);
+  }
+
+  private void readAll(List<String> read) {
+    Scans.Reader reader =
+        (name, content) -> {
+          read.add(name);
+          return Scanned.pages(name, content);
+        };
+    try (Store mine = Store.open(database.place(), Clock.systemUTC())) {
+      while (mine.scans().readNext(READER, reader).isPresent()) {
+        // Until nothing waits.
+        continue;
+      }
+    }
+  }
+
+  @Test
+  void jobIsFoundByWhatIsKnownOfIt() {
+    store.file("pair.jpg", SCAN, List.of(PAIR), READER);
+    String id = Pages.JOB.spoken();
+    assertThat(found()).containsExactly(Pages.JOB);
+    assertThat(found(id)).containsExactly(Pages.JOB);
+    assertThat(found(Pages.JOB.text().toLowerCase(Locale.ROOT))).containsExactly(Pages.JOB);
+    assertThat(found(id.substring(2, 6), "sheets")).containsExactly(Pages.JOB);
+    assertThat(found("%")).isEmpty();
+    assertThat(found("_")).isEmpty();
+    assertThat(found(id, "elsewhere")).isEmpty();
+  }
+
+  private List<JobId> found(String... words) {
+    return store.find(List.of(words), false, 10).stream().map(Overview::job).toList();
+  }
+
+  @Test
+  void overviewTellsWhatIsToBeDoneNext() {
+    store.printed(sheets(2, 3), Optional.empty(), READER);
+    store.file("2.jpg", SCAN, List.of(PAIR), READER);
+    assertThat(overview().state()).isEqualTo(Overview.State.SHEETS);
+    assertThat(overview().missing()).containsExactly(3);
+    PageReading third = Pages.pair(Pages.JOB, 3, 1, 1);
+    store.file(
+        "3.jpg",
+        OTHER_SCAN,
+        List.of(Pages.doubted(third, ReasonCode.HEAD_UNSURE, "Look.")),
+        READER);
+    assertThat(overview().state()).isEqualTo(Overview.State.DOUBTS);
+    assertThat(overview().doubts()).isOne();
+    store.file("3.jpg", OTHER_SCAN, List.of(third), READER);
+    assertThat(overview().state()).isEqualTo(Overview.State.CARD);
+    store.cardMade(Pages.JOB, READER);
+    assertThat(overview().state()).isEqualTo(Overview.State.DONE);
+    assertThat(store.find(List.of(), true, 10)).isEmpty();
+    store.file("2b.jpg", new byte[] {2}, List.of(Pages.pair(Pages.JOB, 2, 31, 12)), READER);
+    assertThat(overview().state()).isEqualTo(Overview.State.CARD);
+  }
+
+  private Overview overview() {
+    return store.find(List.of(), false, 10).get(0);
+  }
+
+  private static List<SheetCode> sheets(int... numbers) {
+    return Arrays.stream(numbers)
+        .mapToObj(number -> Pages.pair(Pages.JOB, number, 0, 0).sheet().orElseThrow())
+        .toList();
+  }
+
+  @Test
+  void visitsOfABowAreKnownFromAnyOfThem() {
+    store.file("a.jpg", SCAN, List.of(PAIR), READER);
+    store.file("b.jpg", OTHER_SCAN, List.of(Pages.pair(Pages.OTHER_JOB, 1, 0, 0)), READER);
+    store.visits(Pages.OTHER_JOB, Optional.of(Pages.JOB), READER);
+    for (JobId one : List.of(Pages.JOB, Pages.OTHER_JOB)) {
+      BowVisits bow = BowVisits.of(one, store, store.job(one).orElseThrow());
+      assertThat(bow.visits())
+          .extracting(visit -> visit.job())
+          .containsExactly(Pages.JOB, Pages.OTHER_JOB);
+    }
+    store.visits(Pages.OTHER_JOB, Optional.empty(), READER);
+    assertThat(store.before(Pages.OTHER_JOB)).isEmpty();
+    assertThat(store.after(Pages.JOB)).isEmpty();
   }
 
   @Test

@@ -8,8 +8,14 @@ CREATE TABLE revisions (
   why TEXT COLLATE "C" NOT NULL
 );
 
+CREATE INDEX revisions_by_time ON revisions (made_at);
+
 ALTER TABLE readings ADD COLUMN revision BIGINT REFERENCES revisions (id);
 ALTER TABLE records ADD COLUMN revision BIGINT REFERENCES revisions (id);
+
+-- The number of the sheet, so that a page that turns up in another file is known again.
+ALTER TABLE readings ADD COLUMN sheet INTEGER;
+CREATE INDEX readings_of_sheet ON readings (job, sheet, id);
 
 -- What was printed. A pad is printed ahead, so most of these jobs are not opened yet.
 CREATE TABLE sheets (
@@ -54,18 +60,17 @@ CREATE TABLE overviews (
   job TEXT COLLATE "C" PRIMARY KEY REFERENCES jobs (id),
   form INTEGER NOT NULL,
   changed_at TEXT COLLATE "C" NOT NULL,
-  day TEXT COLLATE "C",
+  day TEXT COLLATE "C" NOT NULL,
   customer TEXT COLLATE "C",
   bow TEXT COLLATE "C",
   sheets INTEGER NOT NULL,
   missing TEXT COLLATE "C" NOT NULL,
   doubts INTEGER NOT NULL,
-  card TEXT COLLATE "C" NOT NULL,
-  open INTEGER NOT NULL,
+  state TEXT COLLATE "C" NOT NULL,
   words TEXT COLLATE "C" NOT NULL
 );
 CREATE INDEX overviews_by_change ON overviews (changed_at DESC);
-CREATE INDEX overviews_open ON overviews (open, changed_at DESC);
+CREATE INDEX overviews_by_state ON overviews (state, changed_at DESC);
 
 -- The files themselves, where the shop keeps them in the database: large objects.
 CREATE TABLE contents (

@@ -8,8 +8,14 @@ CREATE TABLE revisions (
   why TEXT NOT NULL
 ) STRICT;
 
+CREATE INDEX revisions_by_time ON revisions (made_at);
+
 ALTER TABLE readings ADD COLUMN revision INTEGER REFERENCES revisions (id);
 ALTER TABLE records ADD COLUMN revision INTEGER REFERENCES revisions (id);
+
+-- The number of the sheet, so that a page that turns up in another file is known again.
+ALTER TABLE readings ADD COLUMN sheet INTEGER;
+CREATE INDEX readings_of_sheet ON readings (job, sheet, id);
 
 -- What was printed. A pad is printed ahead, so most of these jobs are not opened yet.
 CREATE TABLE sheets (
@@ -54,18 +60,17 @@ CREATE TABLE overviews (
   job TEXT PRIMARY KEY REFERENCES jobs (id),
   form INTEGER NOT NULL,
   changed_at TEXT NOT NULL,
-  day TEXT,
+  day TEXT NOT NULL,
   customer TEXT,
   bow TEXT,
   sheets INTEGER NOT NULL,
   missing TEXT NOT NULL,
   doubts INTEGER NOT NULL,
-  card TEXT NOT NULL,
-  open INTEGER NOT NULL,
+  state TEXT NOT NULL,
   words TEXT NOT NULL
 ) STRICT;
 CREATE INDEX overviews_by_change ON overviews (changed_at DESC);
-CREATE INDEX overviews_open ON overviews (open, changed_at DESC);
+CREATE INDEX overviews_by_state ON overviews (state, changed_at DESC);
 
 -- What holds for the whole store, such as where the files that were read are kept.
 CREATE TABLE facts (

@@ -1,7 +1,11 @@
-package sheaf.desk.cli;
+package sheaf.desk.store;
 
+import java.sql.Connection;
+import java.sql.SQLException;
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.Optional;
 import sheaf.core.job.JobId;
 import sheaf.core.job.RecordKey;
@@ -9,9 +13,6 @@ import sheaf.core.record.BowRecord;
 import sheaf.core.record.RecordOfSheets;
 import sheaf.core.result.JobSummary;
 import sheaf.desk.outcome.Trouble;
-import sheaf.desk.store.ImportedRecord;
-import sheaf.desk.store.Store;
-import sheaf.desk.store.StorePlace;
 
 /**
  * A job as the store knows it.
@@ -22,7 +23,7 @@ import sheaf.desk.store.StorePlace;
  * @param record what counts: the imported record, or the one that the papers make
  * @param key opens the record: a secret
  */
-record StoredJob(
+public record StoredJob(
     JobSummary summary,
     Optional<ImportedRecord> imported,
     boolean importCounts,
@@ -34,12 +35,12 @@ record StoredJob(
    *
    * @throws Trouble a misuse when nothing of it has been taken in
    */
-  static StoredJob find(JobId job, StorePlace place, Clock clock) {
+  public static StoredJob find(JobId job, StorePlace place, Clock clock) {
     return Store.openExisting(place, clock)
         .flatMap(
             existing -> {
               try (Store store = existing) {
-                return find(job, store, clock);
+                return store.job(job);
               }
             })
         .orElseThrow(() -> unknown(job));
@@ -51,10 +52,10 @@ record StoredJob(
    * @throws Trouble a misuse when nothing of the job has been taken in, and when its record came
    *     with a card after its sheets were read
    */
-  static Store store(JobId job, StorePlace place, Clock clock) {
+  public static Store store(JobId job, StorePlace place, Clock clock) {
     Store store = Store.openExisting(place, clock).orElseThrow(() -> unknown(job));
     try {
-      if (find(job, store, clock).orElseThrow(() -> unknown(job)).importCounts()) {
+      if (store.job(job).orElseThrow(() -> unknown(job)).importCounts()) {
         throw Trouble.refused(
             "Of job %s the record of an imported card counts, which is told as it is: read the job's sheets again to change anything."
                 .formatted(job));
@@ -66,25 +67,24 @@ record StoredJob(
     }
   }
 
-  /** Looks a job up in an open store; empty when nothing of it has been taken in. */
-  static Optional<StoredJob> find(JobId job, Store store, Clock clock) {
-    return store
-        .recordKey(job)
-        .map(
-            key -> {
-              JobSummary summary = JobSummary.of(job, store.readings(job), store.answers(job));
-              Optional<ImportedRecord> imported = store.imported(job);
-              boolean counts =
-                  imported.isPresent()
-                      && store
-                          .lastRead(job)
-                          .filter(read -> read.isAfter(imported.get().at()))
-                          .isEmpty();
-              Optional<LocalDate> day =
-                  store.opened(job).map(at -> LocalDate.ofInstant(at, clock.getZone()));
-              BowRecord record = counts ? imported.get().record() : RecordOfSheets.of(summary, day);
-              return new StoredJob(summary, imported, counts, record, key);
-            });
+  /** Looks a job up on an open connection; empty when nothing of it has been taken in. */
+  static Optional<StoredJob> find(JobId job, Connection connection, ZoneId zone)
+      throws SQLException {
+    Optional<RecordKey> key = Shelf.recordKey(connection, job);
+    if (key.isEmpty()) {
+      return Optional.empty();
+    }
+    JobSummary summary = 
+        JobSummary.of(job, Shelf.readings(connection, job), Shelf.answers(connection, job));
+    Optional<ImportedRecord> imported = Shelf.imported(connection, job);
+    Optional<Instant> lastRead = Shelf.lastRead(connection, job);
+    boolean counts =
+        imported.isPresent()
+            && lastRead.filter(read -> read.isAfter(imported.get().at())).isEmpty();
+    Optional<LocalDate> day =
+        Shelf.opened(connection, job).map(at -> LocalDate.ofInstant(at, zone));
+    BowRecord record = counts ? imported.get().record() : RecordOfSheets.of(summary, day);
+    return Optional.of(new StoredJob(summary, imported, counts, record, key.get()));
   }
 
   private static Trouble unknown(JobId job) {

@@ -1,0 +1,58 @@
+package sheaf.desk.cli;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import sheaf.desk.outcome.ExitStatus;
+import sheaf.desk.store.Overview;
+import sheaf.desk.store.Store;
+
+/** {@code sheaf jobs}: list the jobs, and what is to be done next for each. */
+@Command(
+    name = "jobs",
+    header = "List the jobs, and what is to be done next for each.",
+    footer = {
+      "",
+      "Examples:",
+      "  sheaf jobs --open",
+      "      what is left to do: sheets to look at, sheets missing, cards to print",
+      "  sheaf jobs --most 5",
+      "      the five that changed last",
+      "",
+      "A job is done when its finished card was made after its last sheet was read."
+    })
+final class JobsCommand implements Callable<Integer> {
+
+  private final Desk desk;
+  private final Sheaf sheaf;
+
+  @Option(names = "--open", description = "Leave out those that are done.")
+  private boolean open;
+
+  @Option(
+      names = "--most",
+      paramLabel = "N",
+      defaultValue = "50",
+      description = "No more than so many. Default: 50.")
+  private int most;
+
+  @Option(names = "--json", description = "One JSON object a line, one a job.")
+  private boolean json;
+
+  JobsCommand(Desk desk, Sheaf sheaf) {
+    this.desk = desk;
+    this.sheaf = sheaf;
+  }
+
+  @Override
+  public Integer call() {
+    try (Store store = StoreThatIsThere.open(sheaf.store(), desk.clock())) {
+      List<Overview> jobs = store.find(List.of(), open, Math.max(1, most));
+      String none = open ? "Nothing is left to do." : "There are no jobs yet.";
+      String more = jobs.size() < most ? "" : "There may be more: --most shows them.";
+      JobListing.write(desk.console(), jobs, json, none, more);
+    }
+    return ExitStatus.OK.number();
+  }
+}
