@@ -1,14 +1,14 @@
-package sheaf.forms.card;
+package sheaf.core.picture;
 
 import sheaf.core.page.MmPoint;
 import sheaf.core.page.MmRect;
 
 /**
- * From true millimetres around the aim dot to millimetres on the card.
+ * From true millimetres around the aim dot to millimetres in the picture.
  *
  * @param middle of what is shown, in true millimetres from the dot
- * @param place where that is on the card
- * @param perMm card millimetres for a true one
+ * @param place where that is in the picture
+ * @param perMm picture millimetres for a true one
  */
 record PictureScale(MmPoint middle, MmPoint place, double perMm) {
 
@@ -26,7 +26,7 @@ record PictureScale(MmPoint middle, MmPoint place, double perMm) {
     return new PictureScale(span.centre(), place, Math.min(perMm, LARGEST));
   }
 
-  MmPoint onCard(MmPoint fromDot) {
+  MmPoint inPicture(MmPoint fromDot) {
     return place.plus(fromDot.minus(middle).times(perMm));
   }
 }

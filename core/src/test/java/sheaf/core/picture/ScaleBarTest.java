@@ -1,4 +1,4 @@
-package sheaf.forms.card;
+package sheaf.core.picture;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;

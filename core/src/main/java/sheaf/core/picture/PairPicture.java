@@ -1,7 +1,5 @@
-package sheaf.forms.card;
+package sheaf.core.picture;
 
-import java.awt.Color;
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,13 +12,14 @@ import sheaf.core.page.MmPoint;
 import sheaf.core.page.MmRect;
 import sheaf.core.page.MmVector;
 import sheaf.core.result.PairResult;
-import sheaf.forms.draw.Pen;
+import sheaf.core.result.Verdict;
+
 
 /**
  * A pair sheet as a picture: every hole in its true size and place from the aim dot, both centres,
  * the way from one to the other, and the region of that way.
  */
-final class GroupPicture {
+public final class PairPicture {
 
   /** Room around what must be seen, in true millimetres. */
   private static final double ROOM = 4;
@@ -28,70 +27,68 @@ final class GroupPicture {
   /** A region that spans more than this many times what the holes span is cut off. */
   private static final double LARGEST_REGION = 2.2;
 
-  /** Shorter ways between the centres, in millimetres on the card, need no arrow. */
+  /** Shorter ways between the centres, in millimetres in the picture, need no arrow. */
   private static final double SHORTEST_ARROW = 2.5;
 
-  private static final double FRAME_WIDTH = 0.3;
+  static final double FRAME_WIDTH = 0.3;
   private static final double AIM_ARM = 4;
 
   private final PairResult pair;
-  private final MmRect frame;
   private final PictureScale scale;
-  private final Pen pen;
+  private final List<Shape> shapes = new ArrayList<>();
 
-  private GroupPicture(PairResult pair, MmRect frame, PictureScale scale, Pen pen) {
+  private PairPicture(PairResult pair, PictureScale scale) {
     this.pair = pair;
-    this.frame = frame;
     this.scale = scale;
-    this.pen = pen;
   }
 
-  /** Draws the picture of a pair sheet on which at least one hole was found. */
-  static void draw(PairResult pair, MmRect frame, Pen pen) throws IOException {
+  /** The picture of a pair sheet on which at least one hole was found, in a frame. */
+  public static Picture of(PairResult pair, MmRect frame) {
     PictureScale scale = PictureScale.fit(span(pair), frame);
-    new GroupPicture(pair, frame, scale, pen).draw();
-  }
-
-  private void draw() throws IOException {
-    pen.within(frame, inside -> shots());
-    pen.width(FRAME_WIDTH);
-    pen.colour(Color.BLACK);
-    pen.outline(frame);
+    PairPicture inside = new PairPicture(pair, scale);
+    inside.shots();
+    List<Shape> shapes = new ArrayList<>();
+    shapes.add(new Shape.Inside(frame, inside.shapes));
+    shapes.add(new Shape.Outline(frame, FRAME_WIDTH));
     UnitSystem units = pair.sheet().layout().units();
-    ScaleBar.fit(units, scale.perMm(), frame.width()).draw(frame, pen);
+    shapes.addAll(ScaleBar.fit(units, scale.perMm(), frame.width()).in(frame));
+    return new Picture(frame, words(pair), shapes);
   }
 
-  private void shots() throws IOException {
-    Symbols symbols = new Symbols(pen);
-    symbols.aim(scale.onCard(new MmPoint(0, 0)), AIM_ARM);
-    double radius = Math.max(pair.shaftDiameter() / 2 * scale.perMm(), Symbols.SMALLEST_HOLE);
+  private static String words(PairResult pair) {
+    return "The pair sheet as it was shot: %d field points and %d broadheads around the aim. %s"
+        .formatted(shots(pair.field()).size(), shots(pair.broadhead()).size(), Verdict.of(pair));
+  }
+
+  private void shots() {
+    shapes.addAll(Signs.aim(scale.inPicture(new MmPoint(0, 0)), AIM_ARM));
+    double radius = Math.max(pair.shaftDiameter() / 2 * scale.perMm(), Signs.SMALLEST_HOLE);
     for (MmPoint shot : shots(pair.field())) {
-      symbols.fieldHole(scale.onCard(shot), radius);
+      shapes.addAll(Signs.fieldHole(scale.inPicture(shot), radius));
     }
     for (MmPoint shot : shots(pair.broadhead())) {
-      symbols.broadheadHole(scale.onCard(shot), radius);
+      shapes.addAll(Signs.broadheadHole(scale.inPicture(shot), radius));
     }
-    if (pair.offset().isPresent()) {
-      compared(symbols, pair.offset().get());
-    }
+    pair.offset().ifPresent(this::compared);
   }
 
-  private void compared(Symbols symbols, Offset offset) throws IOException {
+  private void compared(Offset offset) {
     MmPoint field = pair.field().orElseThrow().centre();
     if (offset.region().isPresent()) {
       Ellipse region = offset.region().get();
-      MmPoint centre = scale.onCard(field.plus(region.centre()));
+      MmPoint centre = scale.inPicture(field.plus(region.centre()));
       double perMm = scale.perMm();
-      symbols.region(
-          centre, region.semiMajor() * perMm, region.semiMinor() * perMm, region.angle());
+      shapes.addAll(
+          Signs.region(
+              centre, region.semiMajor() * perMm, region.semiMinor() * perMm, region.angle()));
     }
-    MmPoint from = scale.onCard(field);
-    MmPoint to = scale.onCard(field.plus(offset.shift()));
+    MmPoint from = scale.inPicture(field);
+    MmPoint to = scale.inPicture(field.plus(offset.shift()));
     if (from.distanceTo(to) >= SHORTEST_ARROW) {
-      symbols.arrow(from, to);
+      shapes.addAll(Signs.arrow(from, to));
     }
-    symbols.fieldCentre(from);
-    symbols.broadheadCentre(to);
+    shapes.addAll(Signs.fieldCentre(from));
+    shapes.addAll(Signs.broadheadCentre(to));
   }
 
   private static List<MmPoint> shots(Optional<Group> group) {
@@ -129,7 +126,7 @@ final class GroupPicture {
   }
 
   /** Whether the region, if there is one, is small enough to be shown whole. */
-  static boolean regionFits(PairResult pair) {
+  public static boolean regionFits(PairResult pair) {
     MmRect holes = holes(pair);
     double largest = LARGEST_REGION * Math.max(holes.width(), holes.height());
     return pair.offset()
