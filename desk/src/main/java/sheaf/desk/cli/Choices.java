@@ -1,5 +1,6 @@
 package sheaf.desk.cli;
 
+import sheaf.desk.work.Printable;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;

@@ -1,5 +1,6 @@
 package sheaf.desk.cli;
 
+import sheaf.desk.work.SheetsOfJob;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;

@@ -1,5 +1,7 @@
 package sheaf.desk.cli;
 
+import sheaf.desk.work.Printable;
+import sheaf.desk.work.LastValues;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

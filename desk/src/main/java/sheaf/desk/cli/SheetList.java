@@ -1,5 +1,6 @@
 package sheaf.desk.cli;
 
+import sheaf.desk.work.PackSheet;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;

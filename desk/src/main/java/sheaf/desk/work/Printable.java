@@ -1,4 +1,4 @@
-package sheaf.desk.cli;
+package sheaf.desk.work;
 
 import java.util.List;
 import java.util.Locale;
@@ -6,7 +6,7 @@ import sheaf.core.layout.BowType;
 import sheaf.core.layout.Variant;
 
 /** What {@code sheaf print} can print. */
-enum Printable {
+public enum Printable {
   /** Everything for one bow, with one job id. */
   PACK("pack"),
   /** A bench card, front and back. */
@@ -37,22 +37,22 @@ enum Printable {
   }
 
   /** In sentences. */
-  String noun() {
+  public String noun() {
     return noun;
   }
 
   /** The name in commands. */
-  String label() {
+  public String label() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   /** Its pages; none of a pack, whose list says them, and of a backing, which is no sheet. */
-  List<Variant> variants(BowType bow) {
+  public List<Variant> variants(BowType bow) {
     return sheets.stream().flatMap(sheet -> sheet.variants(bow).stream()).toList();
   }
 
   /** Whether it has a front and a back, so that it comes on small paper only. */
-  boolean isCard() {
+  public boolean isCard() {
     return this == BENCH_CARD || this == RETURN_CARD;
   }
 }

@@ -1,4 +1,4 @@
-package sheaf.desk.cli;
+package sheaf.desk.work;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -16,16 +16,17 @@ import sheaf.desk.store.Store;
  * @param machine without any answers
  * @param said with all of them
  */
-record SheetsOfJob(JobSummary machine, JobSummary said) {
+public record SheetsOfJob(JobSummary machine, JobSummary said) {
 
-  static SheetsOfJob of(JobId job, Store store) {
+  /** Looks them up. */
+  public static SheetsOfJob of(JobId job, Store store) {
     List<PageReading> readings = store.readings(job);
     Answers answers = store.answers(job);
     return new SheetsOfJob(JobSummary.of(job, readings), JobSummary.of(job, readings, answers));
   }
 
   /** What is left to ask, sheet by sheet. */
-  List<Question> questions() {
+  public List<Question> questions() {
     List<Question> questions = new ArrayList<>();
     for (int i = 0; i < machine.sheets().size(); i++) {
       questions.addAll(Questions.of(machine.sheets().get(i), said.sheets().get(i)));

@@ -1,4 +1,4 @@
-package sheaf.desk.cli;
+package sheaf.desk.work;
 
 import java.util.Map;
 import java.util.TreeMap;
@@ -8,7 +8,7 @@ import sheaf.core.reading.FieldReading.State;
 import sheaf.core.result.JobSummary;
 
 /** What an earlier job's cards surely said, in print, for a return card. */
-final class LastValues {
+public final class LastValues {
 
   private static final String FOUND = "_found";
   private static final String LEFT = "_left";
@@ -18,7 +18,7 @@ final class LastValues {
   /**
    * Printed text by field. What was found and not written again as left was left as it was found.
    */
-  static Map<String, String> of(JobSummary job) {
+  public static Map<String, String> of(JobSummary job) {
     Map<String, String> values = new TreeMap<>();
     job.sheets().stream()
         .filter(page -> page.sheet().filter(code -> isCard(code.layout().kind())).isPresent())

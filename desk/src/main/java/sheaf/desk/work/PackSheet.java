@@ -1,4 +1,4 @@
-package sheaf.desk.cli;
+package sheaf.desk.work;
 
 import java.util.List;
 import java.util.Locale;
@@ -6,18 +6,18 @@ import sheaf.core.layout.BowType;
 import sheaf.core.layout.Variant;
 
 /** What {@code --sheets} can put into a pack. */
-enum PackSheet {
+public enum PackSheet {
   /** Front and back of the bow's bench card. */
   BENCH_CARD {
     @Override
-    List<Variant> variants(BowType bow) {
+    public List<Variant> variants(BowType bow) {
       return List.of(bow.front(), bow.back());
     }
   },
   /** Front and back of the bow's return card. */
   RETURN_CARD {
     @Override
-    List<Variant> variants(BowType bow) {
+    public List<Variant> variants(BowType bow) {
       return List.of(bow.returnFront(), bow.returnBack());
     }
   },
@@ -45,17 +45,17 @@ enum PackSheet {
   }
 
   /** Its pages. */
-  List<Variant> variants(BowType bow) {
+  public List<Variant> variants(BowType bow) {
     return variants;
   }
 
   /** Whether it is a card, of which a pack has one unless its list names another. */
-  boolean isCard() {
+  public boolean isCard() {
     return this == BENCH_CARD || this == RETURN_CARD;
   }
 
   /** The name in {@code --sheets}. */
-  String label() {
+  public String label() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 }

@@ -1,4 +1,4 @@
-package sheaf.desk.cli;
+package sheaf.desk.work;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
