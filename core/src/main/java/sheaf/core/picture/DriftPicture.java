@@ -51,8 +51,7 @@ public final class DriftPicture {
     for (Drifted one : drifted) {
       double length = perTolerance * inTolerances(one, tolerances);
       if (length != 0) {
-        MmRect bar =
-            new MmRect(Math.min(zero, zero + length), y - BAR / 2, Math.abs(length), BAR);
+        MmRect bar = new MmRect(Math.min(zero, zero + length), y - BAR / 2, Math.abs(length), BAR);
         shapes.add(new Shape.Patch(bar, Tone.INK));
       }
       MmPoint end = new MmPoint(frame.x() + NAMES, y + 0.9);
@@ -84,10 +83,7 @@ public final class DriftPicture {
           one.change() == 0
               ? one.label() + " is another"
               : String.format(
-                  Locale.ROOT,
-                  "%s %s",
-                  one.label(),
-                  one.change() > 0 ? "grew" : "shrank"));
+                  Locale.ROOT, "%s %s", one.label(), one.change() > 0 ? "grew" : "shrank"));
     }
     return "What moved, in tolerances of the shop: " + String.join(", ", parts) + ".";
   }

@@ -14,7 +14,6 @@ import sheaf.core.page.MmVector;
 import sheaf.core.result.PairResult;
 import sheaf.core.result.Verdict;
 
-
 /**
  * A pair sheet as a picture: every hole in its true size and place from the aim dot, both centres,
  * the way from one to the other, and the region of that way.

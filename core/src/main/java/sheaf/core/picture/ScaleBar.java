@@ -9,7 +9,6 @@ import sheaf.core.picture.Shape.Side;
 import sheaf.core.picture.Shape.Stroke;
 import sheaf.core.picture.Shape.Tone;
 
-
 /**
  * A bar that tells a picture's scale.
  *

@@ -43,8 +43,7 @@ public final class Signs {
   /** A round hole. */
   public static List<Shape> fieldHole(MmPoint place, double radius) {
     return List.of(
-        new Shape.Disc(place, radius, Tone.HOLE),
-        new Shape.Ring(place, radius, OUTLINE, Tone.INK));
+        new Shape.Disc(place, radius, Tone.HOLE), new Shape.Ring(place, radius, OUTLINE, Tone.INK));
   }
 
   /** A hole with slits, not filled, so that a round one under it still shows. */

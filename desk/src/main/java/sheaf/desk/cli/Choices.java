@@ -1,6 +1,5 @@
 package sheaf.desk.cli;
 
-import sheaf.desk.work.Printable;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
@@ -12,6 +11,7 @@ import sheaf.core.layout.UnitSystem;
 import sheaf.core.layout.Variant;
 import sheaf.core.page.Paper;
 import sheaf.core.tune.BowSetup;
+import sheaf.desk.work.Printable;
 import sheaf.forms.CardForm;
 import sheaf.forms.Sides;
 

@@ -1,6 +1,5 @@
 package sheaf.desk.cli;
 
-import sheaf.desk.work.SheetsOfJob;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -22,6 +21,7 @@ import sheaf.desk.outcome.ExitStatus;
 import sheaf.desk.outcome.Trouble;
 import sheaf.desk.report.Text;
 import sheaf.desk.store.Store;
+import sheaf.desk.work.SheetsOfJob;
 
 /** One walk through a job's doubts. */
 final class ConfirmRun {

@@ -89,8 +89,7 @@ final class DeskCommand implements Callable<Integer> {
     }
     Optional<String> passphrase = passphrase();
     if (lan && passphrase.isEmpty()) {
-      throw misuse(
-          "--lan needs a passphrase: set SHEAF_PASSPHRASE, or name a --passphrase-file");
+      throw misuse("--lan needs a passphrase: set SHEAF_PASSPHRASE, or name a --passphrase-file");
     }
     Optional<SSLContext> encryption =
         Optional.ofNullable(certificate)
@@ -167,8 +166,7 @@ final class DeskCommand implements Callable<Integer> {
             .println("In the network: " + scheme + Hosts.written(one) + ":" + site.port() + "/");
       }
       if (!encrypted) {
-        console.say(
-            "sheaf: Without --certificate, whoever is in the same network can listen in.");
+        console.say("sheaf: Without --certificate, whoever is in the same network can listen in.");
       }
     }
     console.flush();

@@ -1,7 +1,5 @@
 package sheaf.desk.cli;
 
-import sheaf.desk.work.Printable;
-import sheaf.desk.work.LastValues;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -27,6 +25,8 @@ import sheaf.desk.profile.ShopProfile;
 import sheaf.desk.report.Text;
 import sheaf.desk.store.Store;
 import sheaf.desk.store.StoredJob;
+import sheaf.desk.work.LastValues;
+import sheaf.desk.work.Printable;
 import sheaf.forms.Backing;
 import sheaf.forms.BlankSheets;
 import sheaf.forms.Pack;

@@ -57,7 +57,7 @@ record ArchiveTable(
   private static final String IS_SAME = " IS NOT DISTINCT FROM ?";
 
   /** Tables whose rows say in which change they were added. */
-  private static final Set<String> REVISED = 
+  private static final Set<String> REVISED =
       Set.of("reading", "record", "answer", "record_key", "sheet", "visit", "card");
 
   private static ArchiveTable plain(String is, List<String> columns, List<String> same) {

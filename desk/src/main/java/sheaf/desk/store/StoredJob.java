@@ -74,7 +74,7 @@ public record StoredJob(
     if (key.isEmpty()) {
       return Optional.empty();
     }
-    JobSummary summary = 
+    JobSummary summary =
         JobSummary.of(job, Shelf.readings(connection, job), Shelf.answers(connection, job));
     Optional<ImportedRecord> imported = Shelf.imported(connection, job);
     Optional<Instant> lastRead = Shelf.lastRead(connection, job);

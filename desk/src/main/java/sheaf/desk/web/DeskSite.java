@@ -97,8 +97,7 @@ public final class DeskSite implements AutoCloseable {
         .get("/r/{key}/card.pdf", Door.OPEN, record::card);
   }
 
-  private static void shop(
-      Routes routes, Works works, Look look, Stores stores, Semaphore hands) {
+  private static void shop(Routes routes, Works works, Look look, Stores stores, Semaphore hands) {
     DropPage drop = new DropPage(works, look, stores, new Taking(works, stores, hands));
     JobPage job = new JobPage(works, look, stores);
     DoubtsPage doubts = new DoubtsPage(works, look, stores);

@@ -187,8 +187,7 @@ final class DoubtsPage {
     return text.isEmpty() ? question.accepted() : List.of(question.typed(text));
   }
 
-  private void keep(
-      JobId job, Question question, List<Said> said, Request request, Store store) {
+  private void keep(JobId job, Question question, List<Said> said, Request request, Store store) {
     Optional<String> who =
         Optional.of(request.visitor().initials()).filter(initials -> !initials.isEmpty());
     store.answer(

@@ -24,8 +24,7 @@ final class Entrance {
   Reply enter(Request request) {
     attempts.check(request.address());
     String typed = request.form().get("passphrase");
-    Optional<String> cookie =
-        typed.length() > LONGEST ? Optional.empty() : visitors.enter(typed);
+    Optional<String> cookie = typed.length() > LONGEST ? Optional.empty() : visitors.enter(typed);
     if (cookie.isEmpty()) {
       attempts.failed(request.address());
       return look.entrance(request, 403, "That is not the passphrase.");

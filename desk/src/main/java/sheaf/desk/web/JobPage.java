@@ -129,7 +129,11 @@ final class JobPage {
           StoredJob stored = Jobs.known(job, store);
           byte[] pdf =
               Cards.pdf(
-                  stored.record(), stored, form, works.profile().get(), LocalDate.now(works.clock()));
+                  stored.record(),
+                  stored,
+                  form,
+                  works.profile().get(),
+                  LocalDate.now(works.clock()));
           store.cardMade(job, works.program());
           return Reply.file("application/pdf", pdf, form.label() + "-" + job.spoken() + ".pdf");
         });

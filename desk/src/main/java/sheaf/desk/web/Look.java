@@ -72,11 +72,7 @@ final class Look implements Faces {
   @Override
   public Reply refusal(Optional<Request> request, int status, String sentence) {
     if (request.filter(Request::byScript).isPresent()) {
-      return new Reply(
-          status,
-          "text/plain; charset=utf-8",
-          sentence.getBytes(UTF_8),
-          Map.of());
+      return new Reply(status, "text/plain; charset=utf-8", sentence.getBytes(UTF_8), Map.of());
     }
     boolean inside = request.filter(asked -> asked.visitor().mayEnter()).isPresent();
     return Reply.html(

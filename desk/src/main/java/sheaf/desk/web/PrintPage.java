@@ -59,7 +59,12 @@ final class PrintPage {
 
   /** What somebody wants printed. */
   private record Wish(
-      Printable what, Paper paper, UnitSystem units, BowType bow, int copies, Optional<JobId> from) {}
+      Printable what,
+      Paper paper,
+      UnitSystem units,
+      BowType bow,
+      int copies,
+      Optional<JobId> from) {}
 
   private static Wish wish(Words form) {
     Printable what = one(Printable.values(), Printable::label, form.get("what"));
@@ -114,8 +119,7 @@ final class PrintPage {
     List<Variant> variants = pack ? Pack.usual(wish.bow()) : wish.what().variants(wish.bow());
     List<SheetCode> codes = new ArrayList<>();
     for (int i = 0; i < wish.copies(); i++) {
-      codes.addAll(
-          Pack.sheets(JobId.random(works.random()), variants, wish.paper(), wish.units()));
+      codes.addAll(Pack.sheets(JobId.random(works.random()), variants, wish.paper(), wish.units()));
     }
     Sides sides = pack || wish.what().isCard() ? Sides.BOTH : Sides.ONE;
     BlankSheets.write(codes, sides, values(wish), out);
@@ -133,8 +137,7 @@ final class PrintPage {
             .map(
                 job ->
                     stores.with(
-                        store ->
-                            SheetValues.last(LastValues.of(Jobs.known(job, store).summary()))))
+                        store -> SheetValues.last(LastValues.of(Jobs.known(job, store).summary()))))
             .orElse(SheetValues.NONE);
     return last.withDistances(profile.ownDistances(wish.units()).orElse(List.of()));
   }

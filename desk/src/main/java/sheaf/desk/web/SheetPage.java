@@ -49,7 +49,8 @@ final class SheetPage {
   }
 
   /** A sheet as the machine read it, and with what people said. */
-  private record Both(JobId job, int number, PageReading machine, PageReading said, JobSummary all) {
+  private record Both(
+      JobId job, int number, PageReading machine, PageReading said, JobSummary all) {
     Layout layout() {
       return Layouts.find(said.sheet().orElseThrow().layout()).orElseThrow();
     }

@@ -21,6 +21,7 @@ public record Token(String expected) {
   /** What is said of a form that brings another or none. */
   static Refusal refusal() {
     return new Refusal(
-        403, "This form is too old or came from another site: open the page again, then repeat it.");
+        403,
+        "This form is too old or came from another site: open the page again, then repeat it.");
   }
 }

@@ -44,7 +44,6 @@ public final class Uploads implements AutoCloseable {
    */
   public record Uploaded(String name, Path content) {}
 
-
   private Uploads(Path folder) {
     this.folder = folder;
   }
@@ -110,7 +109,9 @@ public final class Uploads implements AutoCloseable {
     files.add(new Uploaded(harmless(item.getName()), to));
   }
 
-  /** The end of a path, without anything that a terminal, a page or a file system could take amiss. */
+  /**
+   * The end of a path, without anything that a terminal, a page or a file system could take amiss.
+   */
   static String harmless(String sent) {
     String end = sent.substring(Math.max(sent.lastIndexOf('/'), sent.lastIndexOf('\\')) + 1);
     String plain = end.replaceAll("[^\\p{L}\\p{N}._ ()+-]", "_").replaceAll("\\.{2,}", ".").strip();

@@ -48,8 +48,7 @@ public final class Visitors {
    * @param passphrase that is asked for; empty for none
    * @param secure whether everything is encrypted on the way, so that cookies must be
    */
-  public Visitors(
-      Optional<String> passphrase, boolean secure, SecureRandom random, Clock clock) {
+  public Visitors(Optional<String> passphrase, boolean secure, SecureRandom random, Clock clock) {
     this.random = random;
     this.clock = clock;
     this.secure = secure;
@@ -142,7 +141,9 @@ public final class Visitors {
     return plain.substring(0, Math.min(LONGEST_INITIALS, plain.length()));
   }
 
-  /** The token serves as the key too: it tells visitors apart and does not give their cookie away. */
+  /**
+   * The token serves as the key too: it tells visitors apart and does not give their cookie away.
+   */
   private String keyOf(String id) {
     return token(id);
   }

@@ -43,8 +43,7 @@ public final class WebServer implements AutoCloseable {
    * @param log who changed what
    * @param faces how refusals look
    */
-  public record Rules(
-      Routes routes, Hosts hosts, Visitors visitors, AuditLog log, Faces faces) {}
+  public record Rules(Routes routes, Hosts hosts, Visitors visitors, AuditLog log, Faces faces) {}
 
   /** How what is not a page of its own looks. */
   public interface Faces {
@@ -83,7 +82,8 @@ public final class WebServer implements AutoCloseable {
     System.setProperty("sun.net.httpserver.maxReqTime", "300");
     System.setProperty("sun.net.httpserver.idleInterval", "30");
     try {
-      HttpServer server = encryption.isPresent() ? encrypted(encryption.get()) : HttpServer.create();
+      HttpServer server =
+          encryption.isPresent() ? encrypted(encryption.get()) : HttpServer.create();
       server.bind(at, 0);
       WebServer web = new WebServer(server, rules);
       server.createContext("/", web::handle);
@@ -141,7 +141,8 @@ public final class WebServer implements AutoCloseable {
           };
       return refused(request, status, e.getMessage());
     } catch (RuntimeException e) {
-      System.getLogger(WebServer.class.getName()).log(System.Logger.Level.ERROR, "a page failed", e);
+      System.getLogger(WebServer.class.getName())
+          .log(System.Logger.Level.ERROR, "a page failed", e);
       return refused(
           request, 500, "The desk failed at this by a fault of its own: go back and try again.");
     }
@@ -219,7 +220,10 @@ public final class WebServer implements AutoCloseable {
                         && !origin.equalsIgnoreCase("https://" + host))
             .isPresent();
     boolean elsewhere =
-        request.header("Sec-Fetch-Site").filter(site -> !site.matches("same-origin|none")).isPresent();
+        request
+            .header("Sec-Fetch-Site")
+            .filter(site -> !site.matches("same-origin|none"))
+            .isPresent();
     if (foreign || elsewhere) {
       throw Token.refusal();
     }
@@ -251,13 +255,16 @@ public final class WebServer implements AutoCloseable {
   }
 
   private static void send(HttpExchange exchange, Reply reply) throws IOException {
-    reply.headers().forEach((name, value) -> {
-      if (name.equals("Set-Cookie")) {
-        exchange.getResponseHeaders().add(name, value);
-      } else {
-        exchange.getResponseHeaders().set(name, value);
-      }
-    });
+    reply
+        .headers()
+        .forEach(
+            (name, value) -> {
+              if (name.equals("Set-Cookie")) {
+                exchange.getResponseHeaders().add(name, value);
+              } else {
+                exchange.getResponseHeaders().set(name, value);
+              }
+            });
     exchange.getResponseHeaders().set("Content-Type", reply.type());
     boolean head = exchange.getRequestMethod().equals("HEAD");
     int length = reply.body().length;

@@ -50,7 +50,9 @@ public record Words(Map<String, List<String>> all) {
     }
   }
 
-  /** The first value of a name, without blanks around it; empty when there is none or it is blank. */
+  /**
+   * The first value of a name, without blanks around it; empty when there is none or it is blank.
+   */
   public Optional<String> find(String name) {
     return all.getOrDefault(name, List.of()).stream()
         .map(String::strip)
