@@ -16,6 +16,7 @@ import sheaf.core.layout.Field;
 import sheaf.core.layout.Layout;
 import sheaf.core.layout.Layouts;
 import sheaf.core.page.MmPoint;
+import sheaf.core.reading.Head;
 import sheaf.core.reading.PageReading;
 import sheaf.core.reading.Reason;
 import sheaf.desk.store.Overview;
@@ -120,8 +121,7 @@ final class DoubtsPage {
         question.doubts().stream().map(Reason::place).flatMap(Optional::stream).toList(),
         question.offer().orElse(""),
         choices(question.about()),
-        question.about() instanceof About.OfField of && of.field() instanceof Field.Number,
-        true);
+        question.about() instanceof About.OfField of && of.field() instanceof Field.Number);
   }
 
   /** Words and place of a question tell it from the others; a digest of them is short. */
@@ -144,9 +144,13 @@ final class DoubtsPage {
             .forEach(value -> choices.add(new Doubt.Choice(value, value)));
       }
       choices.add(new Doubt.Choice(BLANK, "nothing written"));
-    } else if (about instanceof About.OfHole) {
-      choices.add(new Doubt.Choice("field", "field point"));
-      choices.add(new Doubt.Choice("broadhead", "broadhead"));
+    } else if (about instanceof About.OfHole of) {
+      if (of.hole().head() != Head.FIELD) {
+        choices.add(new Doubt.Choice("field", "field point"));
+      }
+      if (of.hole().head() != Head.BROADHEAD) {
+        choices.add(new Doubt.Choice("broadhead", "broadhead"));
+      }
       choices.add(new Doubt.Choice("none", "no hole"));
     } else if (about instanceof About.OfTear) {
       choices.add(new Doubt.Choice("none", "no tear"));

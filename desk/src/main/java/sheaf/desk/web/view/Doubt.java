@@ -18,8 +18,7 @@ import sheaf.core.page.MmRect;
  * @param marks places that are asked about
  * @param offer what accepting means; empty where there is nothing to accept
  * @param choices other answers to tap
- * @param typed whether a value can be typed
- * @param number whether what is typed is a number
+ * @param typed whether a number can be typed
  */
 public record Doubt(
     String job,
@@ -32,8 +31,7 @@ public record Doubt(
     List<MmPoint> marks,
     String offer,
     List<Choice> choices,
-    boolean typed,
-    boolean number) {
+    boolean typed) {
 
   /** Copies the lists. */
   public Doubt {
