@@ -24,8 +24,10 @@ public final class Questions {
   /** Room around what is asked about, in millimetres, so that one sees where it stands. */
   private static final double AROUND_FIELD = 3;
 
-  /** The printed words that name a field stand to its left. */
+  /** The printed words that name a field stand to its left, farther from the second column. */
   private static final double LEFT_OF_FIELD = 50;
+
+  private static final double LEFT_OF_SECOND = 106;
 
   private static final double AROUND_HOLE = 20;
 
@@ -115,10 +117,11 @@ public final class Questions {
     double top = field.boxes().stream().mapToDouble(MmRect::y).min().orElseThrow();
     double right = field.boxes().stream().mapToDouble(MmRect::right).max().orElseThrow();
     double bottom = field.boxes().stream().mapToDouble(MmRect::bottom).max().orElseThrow();
+    double before = field.key().endsWith("_left") ? LEFT_OF_SECOND : LEFT_OF_FIELD;
     return new MmRect(
-        left - LEFT_OF_FIELD,
+        left - before,
         top - AROUND_FIELD,
-        right - left + LEFT_OF_FIELD + 4 * AROUND_FIELD,
+        right - left + before + 4 * AROUND_FIELD,
         bottom - top + 2 * AROUND_FIELD);
   }
 }

@@ -60,7 +60,7 @@ final class ConfirmCommand implements Callable<Integer> {
     Path folder =
         Optional.ofNullable(pictures)
             .orElseGet(() -> sheaf.home().path().resolve("doubts").resolve(job.spoken()));
-    try (Store store = StoredJob.store(job, sheaf.store(), desk.clock())) {
+    try (Store store = StoredJob.toAnswer(job, sheaf.store(), desk.clock())) {
       ConfirmRun run =
           new ConfirmRun(desk, store, job, Optional.ofNullable(who).orElse(desk.who()));
       return run.run(folder, sheaf.homeWords()).number();

@@ -5,8 +5,8 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import sheaf.core.result.Overview;
 import sheaf.desk.outcome.ExitStatus;
-import sheaf.desk.store.Overview;
 import sheaf.desk.store.Store;
 
 /** {@code sheaf find}: find jobs by what is known of them. */

@@ -1,9 +1,9 @@
 package sheaf.desk.cli;
 
 import java.util.List;
+import sheaf.core.result.Overview;
 import sheaf.desk.json.OverviewJson;
 import sheaf.desk.report.JobTable;
-import sheaf.desk.store.Overview;
 
 /** Tells of jobs, to people or programs. */
 final class JobListing {
@@ -18,7 +18,7 @@ final class JobListing {
    */
   static void write(Console console, List<Overview> jobs, boolean json, String none, String more) {
     if (json) {
-      jobs.forEach(job -> console.json(line(job)));
+      jobs.forEach(job -> console.json(OverviewJson.line(job)));
     } else if (jobs.isEmpty()) {
       console.say(none);
     } else {
@@ -28,18 +28,5 @@ final class JobListing {
       console.say(more);
     }
     console.flush();
-  }
-
-  private static String line(Overview job) {
-    return OverviewJson.line(
-        job.job(),
-        job.changed(),
-        job.day(),
-        job.customer(),
-        job.bow(),
-        job.sheets(),
-        job.missing(),
-        job.doubts(),
-        job.state().label());
   }
 }

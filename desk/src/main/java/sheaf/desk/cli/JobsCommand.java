@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import sheaf.core.result.Overview;
 import sheaf.desk.outcome.ExitStatus;
-import sheaf.desk.store.Overview;
 import sheaf.desk.store.Store;
 
 /** {@code sheaf jobs}: list the jobs, and what is to be done next for each. */

@@ -19,7 +19,6 @@ import sheaf.desk.outcome.Trouble;
 import sheaf.desk.report.Text;
 import sheaf.desk.store.Store;
 import sheaf.desk.store.StoredJob;
-import sheaf.desk.work.SheetsOfJob;
 
 /** {@code sheaf set}: types values in, or corrects them. */
 @Command(
@@ -81,7 +80,7 @@ final class SetCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Console console = desk.console();
-    try (Store store = StoredJob.store(job, sheaf.store(), desk.clock())) {
+    try (Store store = StoredJob.toAnswer(job, sheaf.store(), desk.clock())) {
       SettableFields fields = new SettableFields(SheetsOfJob.of(job, store));
       if (words.isEmpty()) {
         console.out().print(fields.list());

@@ -27,6 +27,8 @@ import sheaf.desk.store.StorePlace;
       "A day with it:",
       "  sheaf print pack -o pack.pdf          print papers for a bow, at 100 %%",
       "  sheaf read scans.pdf                  read them back, filled in and shot",
+      "  sheaf watch /srv/scans                or whatever the scanner drops there",
+      "  sheaf jobs --open                     see what is left to do",
       "  sheaf show 7G4KQ-2M8XE-0              see what a job came to",
       "  sheaf plan 7G4KQ-2M8XE-0              see what to move next, and why",
       "  sheaf card 7G4KQ-2M8XE-0 -o card.pdf  print the finished card",
@@ -86,11 +88,9 @@ public final class Sheaf implements Runnable {
         new CommandLine(sheaf)
             .addSubcommand("print", new PrintCommand(desk, sheaf))
             .addSubcommand("read", new ReadCommand(desk, sheaf))
+            .addSubcommand("watch", new WatchCommand(desk, sheaf))
             .addSubcommand("confirm", new ConfirmCommand(desk, sheaf))
             .addSubcommand("set", new SetCommand(desk, sheaf))
-            .addSubcommand("watch", new WatchCommand(desk, sheaf))
-            .addSubcommand("desk", new DeskCommand(desk, sheaf))
-            .addSubcommand("publish", new PublishCommand(desk, sheaf))
             .addSubcommand("show", new ShowCommand(desk, sheaf))
             .addSubcommand("plan", new PlanCommand(desk, sheaf))
             .addSubcommand("jobs", new JobsCommand(desk, sheaf))
@@ -137,7 +137,9 @@ public final class Sheaf implements Runnable {
   public void run() {
     throw new ParameterException(
         spec.commandLine(),
-        "What shall it do? The commands are print, read, confirm, set, show, plan, card, import, profile and demo.");
+        "What shall it do? The commands are "
+            + String.join(", ", spec.subcommands().keySet())
+            + ".");
   }
 
   /** The folder that was named, or else this user's. */

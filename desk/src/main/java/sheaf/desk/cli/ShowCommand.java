@@ -68,7 +68,9 @@ final class ShowCommand implements Callable<Integer> {
       names = "--since",
       paramLabel = "JOB",
       converter = JobWord.class,
-      description = "Tell what moved since this earlier job of the same bow.")
+      description =
+          "Tell what moved since this earlier job of the same bow. Default: the visit before, where"
+              + " that is known.")
   private JobId since;
 
   @Option(
@@ -117,7 +119,7 @@ final class ShowCommand implements Callable<Integer> {
 
   private void sayHistory() {
     Console console = desk.console();
-    try (Store store = StoredJob.store(job, sheaf.store(), desk.clock())) {
+    try (Store store = StoredJob.toAnswer(job, sheaf.store(), desk.clock())) {
       List<ReadAt> readings = store.everyReading(job).stream().map(KeptReading::read).toList();
       List<List<Revision>> told = History.of(readings, store.answers(job));
       if (form.json) {
@@ -157,7 +159,7 @@ final class ShowCommand implements Callable<Integer> {
         .map(flight -> NumbersText.of(flight, sheaf.profile().units(), width))
         .ifPresent(console.out()::println);
     drifted(stored)
-        .map(drifted -> NumbersText.of(drifted, since.spoken(), width))
+        .map(drifted -> NumbersText.of(drifted, since().orElseThrow().spoken(), width))
         .ifPresent(console.out()::println);
   }
 
@@ -165,8 +167,24 @@ final class ShowCommand implements Callable<Integer> {
     return compute.flight(stored.record(), sheaf.profile());
   }
 
-  private Optional<List<Drifted>> drifted(StoredJob stored) {
+  /** The visit before this one: the one that was named, or else the one that is known. */
+  private Optional<JobId> since() {
     return Optional.ofNullable(since)
+        .or(
+            () ->
+                Store.openExisting(sheaf.store(), desk.clock())
+                    .flatMap(
+                        existing -> {
+                          try (Store store = existing) {
+                            return store
+                                .before(job)
+                                .filter(earlier -> store.recordKey(earlier).isPresent());
+                          }
+                        }));
+  }
+
+  private Optional<List<Drifted>> drifted(StoredJob stored) {
+    return since()
         .map(
             earlier ->
                 Drifted.between(

@@ -2,11 +2,7 @@ package sheaf.desk.json;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.time.Instant;
-import java.time.LocalDate;
-import java.util.List;
-import java.util.Optional;
-import sheaf.core.job.JobId;
+import sheaf.core.result.Overview;
 
 /**
  * A job at a glance as one JSON object on one line.
@@ -28,23 +24,15 @@ public final class OverviewJson {
   private OverviewJson() {}
 
   /** One line, without a line end. */
-  public static String line(
-      JobId job,
-      Instant changed,
-      LocalDate day,
-      Optional<String> customer,
-      Optional<String> bow,
-      int sheets,
-      List<Integer> missing,
-      int doubts,
-      String state) {
+  public static String line(Overview job) {
     ObjectNode tree = Tree.object();
-    tree.put("job", job.spoken()).put("changed", changed.toString()).put("day", day.toString());
-    tree.put("customer", customer.orElse(null)).put("bow", bow.orElse(null));
-    tree.put("sheets", sheets);
+    tree.put("job", job.job().spoken());
+    tree.put("changed", job.changed().toString()).put("day", job.day().toString());
+    tree.put("customer", job.customer().orElse(null)).put("bow", job.bow().orElse(null));
+    tree.put("sheets", job.sheets());
     ArrayNode numbers = tree.putArray("missing");
-    missing.forEach(numbers::add);
-    tree.put("doubts", doubts).put("state", state);
+    job.missing().forEach(numbers::add);
+    tree.put("doubts", job.doubts()).put("state", job.state().label());
     return Tree.line(tree);
   }
 }

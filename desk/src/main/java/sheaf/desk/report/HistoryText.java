@@ -37,7 +37,7 @@ public final class HistoryText {
     String value =
         field.state() == State.BLANK
             ? "nothing written"
-            : field.text().isEmpty() ? "not read" : field.words();
+            : field.text().isEmpty() ? "something not clear" : field.words();
     String when = TIME.format(one.when().atZone(zone));
     return Text.hanging("  " + when + "  ", value + ", " + from(one), width);
   }
@@ -58,8 +58,12 @@ public final class HistoryText {
   }
 
   private static String sure(FieldReading field) {
-    String share = String.format(Locale.ROOT, "%.1f %% sure", 100 * field.confidence());
-    return ", " + share + (field.state() == State.CHECK ? ": to be looked at" : "");
+    if (field.text().isEmpty()) {
+      return "";
+    }
+    // A non-breaking blank keeps the number and its sign on one line.
+    String share = String.format(Locale.ROOT, "%.1f\u00a0%% sure", 100 * field.confidence());
+    return ", " + share + (field.state() == State.CHECK ? ", which is not enough" : "");
   }
 
   private static String by(Revision one) {

@@ -2,7 +2,7 @@ package sheaf.desk.report;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import sheaf.desk.store.Overview;
+import sheaf.core.result.Overview;
 
 /** A line for each job: what it is, and what is to be done next. */
 public final class JobTable {

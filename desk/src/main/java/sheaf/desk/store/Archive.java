@@ -67,8 +67,6 @@ final class Archive {
       throws SQLException, IOException {
     Archive archive = new Archive(snapshot, originals, progress);
     try (ZipOutputStream zip = new ZipOutputStream(new Open(out), StandardCharsets.UTF_8)) {
-      // Scans are compressed already.
-      zip.setLevel(Deflater.BEST_SPEED);
       zip.putNextEntry(new ZipEntry(LINES));
       archive.lines(zip);
       zip.closeEntry();
@@ -77,6 +75,8 @@ final class Archive {
         Files.copy(profile, zip);
         zip.closeEntry();
       }
+      // Scans are compressed already.
+      zip.setLevel(Deflater.NO_COMPRESSION);
       return archive.files(zip);
     }
   }

@@ -256,6 +256,9 @@ final class ArchiveImport {
         one.path("bytes").longValue(),
         text(one, "kept_at"));
     session.originals().keepWithin(digest, content);
+    if (!session.originals().isIntact(digest)) {
+      session.originals().restore(digest, content);
+    }
     added++;
   }
 

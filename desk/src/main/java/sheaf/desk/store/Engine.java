@@ -36,8 +36,9 @@ interface Engine {
   String keepingOthersOut();
 
   /**
-   * Does something with the scan that waits longest and that nobody else has in hand. Others leave
-   * it alone until this is done; should this process die before, they may take it.
+   * Does something with a scan that nobody else has in hand: the one that waits longest of those
+   * that were tried least, so that one at which readers die keeps none of the others waiting.
+   * Others leave it alone until this is done; should this process die before, they may take it.
    *
    * @param work on a scan, by its digest
    * @return what the work gave; empty when no scan is left

@@ -23,7 +23,8 @@ import sheaf.core.reading.ReadingState;
 import sheaf.core.record.BowRecord;
 import sheaf.core.record.Taken;
 import sheaf.core.record.Visit;
-import sheaf.desk.store.Overview.State;
+import sheaf.core.result.Overview;
+import sheaf.core.result.Overview.State;
 
 /**
  * What is kept of every job so that it is found at once. It follows from the rest, is made in the
@@ -32,7 +33,7 @@ import sheaf.desk.store.Overview.State;
 final class Overviews {
 
   /** Raised when an overview of the same job would read otherwise than before. */
-  static final int FORM = 1;
+  static final int FORM = 2;
 
   private static final String COLUMNS =
       "job, changed_at, day, customer, bow, sheets, missing, doubts, state";
@@ -73,6 +74,7 @@ final class Overviews {
         Stream.of(
                 Optional.of(opened),
                 Shelf.lastRead(connection, job),
+                Shelf.lastAnswer(connection, job),
                 stored.imported().map(ImportedRecord::at))
             .flatMap(Optional::stream)
             .max(Comparator.naturalOrder())
@@ -154,7 +156,7 @@ final class Overviews {
   static List<Overview> find(Connection connection, List<String> words, boolean open, int most)
       throws SQLException {
     List<Object> values = new ArrayList<>();
-    StringBuilder sql = new StringBuilder("SELECT " + COLUMNS + " FROM overviews");
+    StringBuilder sql = new StringBuilder("SELECT job FROM overviews");
     String join = " WHERE ";
     if (open) {
       sql.append(join).append("state <> 'done'");
@@ -167,7 +169,14 @@ final class Overviews {
     }
     sql.append(" ORDER BY changed_at DESC, job LIMIT ?");
     values.add(most);
-    return Sql.list(connection, sql.toString(), Overviews::read, values.toArray());
+    // The index alone tells which jobs they are; only of these the rows are fetched.
+    String rows =
+        "SELECT "
+            + COLUMNS
+            + " FROM overviews WHERE job IN ("
+            + sql
+            + ") ORDER BY changed_at DESC, job";
+    return Sql.list(connection, rows, Overviews::read, values.toArray());
   }
 
   private static Overview read(ResultSet row) throws SQLException {

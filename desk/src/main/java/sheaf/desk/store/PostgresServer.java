@@ -28,7 +28,7 @@ record PostgresServer(String address, Optional<Path> shared) implements Engine {
 
   private static final String TRY_NEXT =
       "UPDATE scans SET tries = tries + 1 WHERE original = (SELECT original FROM scans"
-          + " WHERE state = 'waiting' ORDER BY arrived_at, original LIMIT 1"
+          + " WHERE state = 'waiting' ORDER BY tries, arrived_at, original LIMIT 1"
           + " FOR UPDATE SKIP LOCKED) RETURNING original";
 
   /** Between both, another desk may have taken it. */
@@ -154,6 +154,8 @@ record PostgresServer(String address, Optional<Path> shared) implements Engine {
     Sql.update(
         connection,
         "SET synchronous_commit = on; SET lock_timeout = '30s'; SET client_min_messages = warning;"
+            // A scan is read in the transaction that holds it.
+            + " SET idle_in_transaction_session_timeout = 0;"
             + " SET tcp_keepalives_idle = %1$d; SET tcp_keepalives_interval = 5;"
                 .formatted(DEAD_AFTER)
             + " SET tcp_keepalives_count = 3");

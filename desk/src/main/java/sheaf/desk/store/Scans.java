@@ -21,7 +21,7 @@ import sheaf.desk.outcome.Trouble;
 public final class Scans {
 
   /** A scan that so many readers broke off at is left to a person. */
-  private static final int MOST_TRIES = 5;
+  static final int MOST_TRIES = 20;
 
   private static final Reason BROKEN_OFF =
       Reason.of(

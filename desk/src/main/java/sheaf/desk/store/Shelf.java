@@ -208,6 +208,11 @@ final class Shelf {
             job.text()));
   }
 
+  /** When somebody said something of a job last. */
+  static Optional<Instant> lastAnswer(Connection connection, JobId job) throws SQLException {
+    return answers(connection, job).all().stream().map(Answer::when).max(Comparator.naturalOrder());
+  }
+
   private static Answer answer(String line) throws SQLException {
     try {
       return AnswerJson.parse(line);

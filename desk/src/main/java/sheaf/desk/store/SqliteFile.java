@@ -15,8 +15,6 @@ import java.util.List;
 import java.util.Optional;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
-import org.sqlite.SQLiteErrorCode;
-import org.sqlite.SQLiteException;
 import org.sqlite.SQLiteOpenMode;
 import sheaf.desk.outcome.Trouble;
 
@@ -37,14 +35,9 @@ record SqliteFile(Path file, Path kept) implements Engine {
   /** How long to wait for another process that writes, in milliseconds. */
   private static final int PATIENCE = 30_000;
 
-  /** With fewer bytes left the database may be unable to do anything. */
-  private static final long LITTLE = 1_000_000;
-
   private static final String WAITING = "SELECT original FROM scans WHERE state = 'waiting'";
 
   private static final Sql.Row<String> FIRST = row -> row.getString(1);
-
-  private static final String FULL = "cannot be written: the disk is full. Nothing was changed.";
 
   private static final String DAMAGED =
       "is damaged; nothing was changed. Put a backup in its place: sheaf restore FILE.";
@@ -73,7 +66,9 @@ record SqliteFile(Path file, Path kept) implements Engine {
     Path folder = file.resolveSibling("in-hand");
     for (String digest :
         Sql.list(
-            session.connection(), WAITING + " ORDER BY arrived_at, original LIMIT 256", FIRST)) {
+            session.connection(),
+            WAITING + " ORDER BY tries, arrived_at, original LIMIT 256",
+            FIRST)) {
       try (InHand hand = InHand.take(folder, digest)) {
         if (hand.isTaken() && isWaiting(session, digest)) {
           Sql.update(
@@ -179,15 +174,19 @@ record SqliteFile(Path file, Path kept) implements Engine {
   private void refuseTorn(Connection connection) throws SQLException {
     long pages = Long.parseLong(pragma(connection, "page_count"));
     long bytes = pages * Long.parseLong(pragma(connection, "page_size"));
-    Path log = file.resolveSibling(file.getFileName() + "-wal");
+    Path log = beside("-wal");
     try {
       boolean logged = Files.exists(log) && Files.size(log) > 0;
       if (!logged && Files.size(file) < bytes) {
-        throw Trouble.environment(file + " " + DAMAGED);
+        throw Trouble.environment(file + " " + SqliteWords.DAMAGED);
       }
     } catch (IOException e) {
       throw Trouble.cannotRead(file, e);
     }
+  }
+
+  private Path beside(String end) {
+    return file.resolveSibling(file.getFileName() + end);
   }
 
   private static SQLiteDataSource source(Path file) {
@@ -245,8 +244,16 @@ record SqliteFile(Path file, Path kept) implements Engine {
     if (isThere()) {
       return;
     }
+    if (Files.exists(beside("-wal"))) {
+      throw Trouble.environment(
+          file
+              + " is gone but for its log: put it back, or a backup in its place: sheaf restore FILE.");
+    }
     Path partial = file.resolveSibling("creating.db");
-    Files.deleteIfExists(partial);
+    // A log left beside it would be taken for its own.
+    for (String end : List.of("", "-wal", "-shm")) {
+      Files.deleteIfExists(partial.resolveSibling(partial.getFileName() + end));
+    }
     migrate(partial, 0);
     Files.move(partial, file, StandardCopyOption.ATOMIC_MOVE);
   }
@@ -274,31 +281,6 @@ record SqliteFile(Path file, Path kept) implements Engine {
 
   @Override
   public Trouble trouble(SQLException e) {
-    return Trouble.environment(file + " " + inWords(e), e);
-  }
-
-  private String inWords(SQLException e) {
-    SQLiteErrorCode code =
-        e instanceof SQLiteException s ? s.getResultCode() : SQLiteErrorCode.UNKNOWN_ERROR;
-    // Extended codes carry the primary one in their lowest byte.
-    return switch (SQLiteErrorCode.getErrorCode(code.code & 0xff)) {
-      case SQLITE_NOTADB -> "is no database; it was left as it is.";
-      case SQLITE_CORRUPT -> DAMAGED;
-      case SQLITE_FULL -> FULL;
-      case SQLITE_BUSY, SQLITE_LOCKED -> "is held by another program: try again when it is done.";
-      case SQLITE_READONLY, SQLITE_PERM, SQLITE_CANTOPEN ->
-          "cannot be opened for writing: look at the permissions of the file and its folder.";
-      case SQLITE_IOERR -> isFull() ? FULL : "cannot be used: the disk failed (" + code + ").";
-      default -> "cannot be used: " + e.getMessage() + ".";
-    };
-  }
-
-  /** A full disk shows in many ways, of which "full" is only one. */
-  private boolean isFull() {
-    try {
-      return Files.getFileStore(file.getParent()).getUsableSpace() < LITTLE;
-    } catch (IOException e) {
-      return false;
-    }
+    return SqliteWords.trouble(file, e);
   }
 }

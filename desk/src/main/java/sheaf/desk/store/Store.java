@@ -17,6 +17,7 @@ import sheaf.core.job.RecordKey;
 import sheaf.core.job.SheetCode;
 import sheaf.core.reading.PageReading;
 import sheaf.core.record.BowRecord;
+import sheaf.core.result.Overview;
 import sheaf.desk.home.HomeFolder;
 import sheaf.desk.outcome.Trouble;
 

@@ -49,10 +49,10 @@ public record StoredJob(
   /**
    * The open store of a job; the caller closes it.
    *
-   * @throws Trouble a misuse when nothing of the job has been taken in, and when its record came
-   *     with a card after its sheets were read
+   * @throws Trouble a misuse when nothing of the job has been taken in, and a refusal when its
+   *     record came with a card after its sheets were read
    */
-  public static Store store(JobId job, StorePlace place, Clock clock) {
+  public static Store toAnswer(JobId job, StorePlace place, Clock clock) {
     Store store = Store.openExisting(place, clock).orElseThrow(() -> unknown(job));
     try {
       if (store.job(job).orElseThrow(() -> unknown(job)).importCounts()) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicReference;
 import sheaf.desk.outcome.Trouble;
 import sheaf.desk.store.Scans;
 import sheaf.desk.store.Store;
@@ -29,6 +30,7 @@ public final class Readers implements AutoCloseable {
   private final String program;
   private final Teller teller;
   private final AtomicBoolean closed = new AtomicBoolean();
+  private final AtomicReference<Throwable> fault = new AtomicReference<>();
   private final AtomicInteger busy = new AtomicInteger();
   private final List<Thread> threads = new ArrayList<>();
 
@@ -76,7 +78,22 @@ public final class Readers implements AutoCloseable {
       } catch (Trouble e) {
         teller.say(e.getMessage());
         pause(AFTER_TROUBLE);
+      } catch (RuntimeException | Error e) {
+        // A fault of our own ends all: what was in hand waits for those that come after.
+        fault.compareAndSet(null, e);
+        closed.set(true);
       }
+    }
+  }
+
+  /** Throws what a reader failed at by a fault of its own, if any did. */
+  void rethrow() {
+    Throwable why = fault.get();
+    if (why instanceof Error error) {
+      throw error;
+    }
+    if (why != null) {
+      throw (RuntimeException) why;
     }
   }
 

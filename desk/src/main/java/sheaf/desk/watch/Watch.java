@@ -40,6 +40,7 @@ public final class Watch implements AutoCloseable {
    * @return whether another look may do more: something is being read, or waits, or just came
    */
   public boolean look() {
+    readers.rethrow();
     try {
       Scans scans = store().scans();
       boolean more = false;

@@ -36,7 +36,7 @@ class HelpTest {
     CommandRun run = CommandRun.of(folder);
     assertThat(run.status()).isEqualTo(2);
     assertThat(run.err())
-        .contains("print, read, show, plan, card, import, profile")
+        .contains("print, read, watch, confirm, set, show")
         .contains("Try: sheaf --help");
   }
 

@@ -43,7 +43,7 @@ class JobCommandsTest {
   @Test
   void showTellsTheBenchCard() {
     assertThat(CommandRun.of(folder, "show", Pages.OTHER_JOB.spoken()).out())
-        .contains("Bench card\n", "written by hand: see the sheet");
+        .contains("Bench card\n", "not read: see the sheet");
   }
 
   @Test

@@ -36,7 +36,8 @@ class PageJsonTest {
             "holes",
             "tears",
             "fields",
-            "linesWithin");
+            "linesWithin",
+            "note");
   }
 
   @Test

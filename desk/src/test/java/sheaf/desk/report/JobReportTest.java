@@ -36,7 +36,7 @@ class JobReportTest {
     assertThat(report(Pages.benchCard(Pages.JOB, 1, "sound")))
         .doesNotContain("DO NOT SHOOT")
         .contains("No pair sheet has been read yet.")
-        .contains("Look at the doubts");
+        .contains("Settle the doubts");
   }
 
   @Test
@@ -74,7 +74,7 @@ class JobReportTest {
             Bench card
               limbs                      sound
               hand                       right
-              Draw length (ATA) as left  written by hand: see the sheet
+              Draw length (ATA) as left  not read: see the sheet
             """);
   }
 

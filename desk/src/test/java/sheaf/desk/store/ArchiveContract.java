@@ -3,6 +3,10 @@ package sheaf.desk.store;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion.VersionFlag;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -10,14 +14,21 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import sheaf.core.answer.Answer;
+import sheaf.core.answer.Said;
+import sheaf.core.measure.Unit;
+import sheaf.core.reading.FieldReading.Teller;
 import sheaf.core.record.BowRecord;
 import sheaf.core.record.RecordOfSheets;
 import sheaf.core.result.JobSummary;
@@ -53,8 +64,26 @@ abstract class ArchiveContract {
     BowRecord record = record();
     store.importCard("card.pdf", new byte[] {1, 2, 3}, record, READER);
     store.visits(record.last().job(), Optional.of(Pages.JOB), READER);
+    store.answer(Pages.JOB, List.of(answer()), READER);
     store.cardMade(Pages.JOB, READER);
     return store;
+  }
+
+  private static Answer answer() {
+    Said said =
+        new Said.Value(
+            "brace_height_left",
+            "6 1/2",
+            OptionalDouble.of(6.5),
+            Optional.of(Unit.INCH),
+            Teller.TYPED,
+            "");
+    return new Answer(
+        OptionalInt.empty(),
+        said,
+        Optional.of("T.S."),
+        Instant.parse("2026-09-14T12:00:00Z"),
+        Optional.of("measured again"));
   }
 
   private static BowRecord record() {
@@ -91,6 +120,25 @@ abstract class ArchiveContract {
       assertThat(other.find(List.of(), false, 10)).isEqualTo(store.find(List.of(), false, 10));
       assertThat(other.archives().verify(bytes -> {}).faults()).isEmpty();
     }
+  }
+
+  /** JSON Schema, draft 2020-12, held against by a general validator. */
+  @Test
+  void everyLineIsAsThePublishedSchemaSays() throws Exception {
+    JsonSchema schema =
+        JsonSchemaFactory.getInstance(VersionFlag.V202012)
+            .getSchema(Archive.class.getResourceAsStream("archive.schema.json"));
+    ObjectMapper mapper = new ObjectMapper();
+    try (Store store = filled()) {
+      List<String> lines = lines(store).lines().toList();
+      assertThat(
+              lines.stream().map(line -> line.replaceFirst("\\{\"is\":\"(\\w+).*", "$1")).toList())
+          .containsAll(ArchiveTable.ALL.stream().map(ArchiveTable::is).toList());
+      for (String line : lines) {
+        assertThat(schema.validate(mapper.readTree(line))).as(line).isEmpty();
+      }
+    }
+    assertThat(schema.validate(mapper.readTree("{\"is\":\"song\"}"))).isNotEmpty();
   }
 
   /** Through a file of the other sort of store, and back. */

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -33,6 +35,36 @@ class SqliteArchiveTest extends ArchiveContract {
     StorePlace place = SqliteDatabases.in(folder.resolve("one")).place();
     return new FolderOfOriginals(place.home().originals())
         .place(Originals.digest(Scanned.sheets(1)));
+  }
+
+  /** Whoever adds a table tells archives of it. */
+  @Test
+  void everyTableIsInArchivesButThoseThatFollowFromTheRest() throws Exception {
+    TestDatabase one = SqliteDatabases.in(folder.resolve("one"));
+    Store.open(one.place(), Clock.systemUTC()).close();
+    List<String> tables;
+    try (Connection connection = one.connect()) {
+      tables =
+          Sql.list(
+              connection,
+              "SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite_%'",
+              row -> row.getString(1));
+    }
+    List<String> expected =
+        new ArrayList<>(ArchiveTable.ALL.stream().map(ArchiveTable::table).toList());
+    expected.addAll(List.of("revisions", "overviews", "facts", Migrations.HISTORY));
+    assertThat(tables).containsExactlyInAnyOrderElementsOf(expected);
+  }
+
+  @Test
+  void logWithoutItsDatabaseIsNotTakenForAnothers() throws Exception {
+    one().close();
+    StorePlace place = SqliteDatabases.in(folder.resolve("one")).place();
+    Path file = place.home().database();
+    Files.move(file, folder.resolve("elsewhere.db"));
+    Files.write(file.resolveSibling("sheaf.db-wal"), new byte[100]);
+    assertThatThrownBy(() -> Store.open(place, Clock.systemUTC()))
+        .hasMessageStartingWith(file + " is gone but for its log");
   }
 
   @Test

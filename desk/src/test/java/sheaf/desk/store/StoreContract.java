@@ -26,6 +26,7 @@ import sheaf.core.job.SheetCode;
 import sheaf.core.reading.PageReading;
 import sheaf.core.reading.ReasonCode;
 import sheaf.core.result.JobSummary;
+import sheaf.core.result.Overview;
 import sheaf.desk.Pages;
 import sheaf.desk.Scanned;
 import sheaf.desk.store.Scans.State;
@@ -246,7 +247,7 @@ abstract class StoreContract {
   @Test
   void scanAtWhichEveryReaderFailsIsLeftToAPerson() {
     store.scans().arrive("a.png", Scanned.sheets(1), READER);
-    for (int i = 0; i < 5; i++) {
+    for (int i = 0; i < Scans.MOST_TRIES; i++) {
       assertThatThrownBy(
               () ->
                   store

@@ -42,10 +42,16 @@ final class DigitNet implements AutoCloseable {
   /** The share of hidden values that are left out at random in each step. */
   private static final float DROPPED = 0.4f;
 
-  /** The longest step; it becomes shorter as a half cosine does. */
+  /**
+   * The longest step; steps become shorter as the first part of a half cosine does that is planned
+   * for {@link #PLANNED} as many steps, and in the last {@link #FALL} of all steps they fall to the
+   * shortest, as a whole half cosine.
+   */
   private static final float FASTEST = 2e-3f;
 
   private static final float SLOWEST = 1e-5f;
+  private static final double PLANNED = 13 / 6.0;
+  private static final double FALL = 1 / 6.0;
 
   /** How strongly weights are drawn to zero, per step of length one. */
   private static final float DECAY = 0.01f;
@@ -94,11 +100,22 @@ final class DigitNet implements AutoCloseable {
   }
 
   private static DefaultTrainingConfig config(int steps) {
-    Tracker rate =
-        Tracker.cosine().setBaseValue(FASTEST).optFinalValue(SLOWEST).setMaxUpdates(steps).build();
+    Tracker rate = step -> rate(step, steps);
     return new DefaultTrainingConfig(Loss.softmaxCrossEntropyLoss())
         .optOptimizer(
             Optimizer.adamW().optLearningRateTracker(rate).optWeightDecays(DECAY).build());
+  }
+
+  private static float rate(int step, int steps) {
+    double begin = (1 - FALL) * steps;
+    double slow = halfCosine(Math.min(step, begin) / (PLANNED * steps));
+    double fall = halfCosine(Math.max(0, step - begin) / (FALL * steps));
+    return (float) (SLOWEST + (FASTEST - SLOWEST) * slow * fall);
+  }
+
+  /** From 1 at 0 to 0 at 1, and 0 beyond. */
+  private static double halfCosine(double share) {
+    return (1 + Math.cos(Math.PI * Math.min(1, share))) / 2;
   }
 
   /**

@@ -14,6 +14,7 @@ import sheaf.samples.scene.Backdrop;
 import sheaf.samples.scene.Behind;
 import sheaf.samples.scene.Page;
 import sheaf.samples.scene.PaperLook;
+import sheaf.samples.scene.Writing;
 
 /** Sheets whose boxes were written in or ticked, scanned by a flatbed. */
 public final class FilledCard {
@@ -27,6 +28,9 @@ public final class FilledCard {
           new Color(110, 110, 115));
 
   private static final int WHITE = 255;
+
+  /** Height of a letter in notes, in millimetres. */
+  private static final double LETTER = 4.5;
 
   private FilledCard() {}
 
@@ -57,10 +61,24 @@ public final class FilledCard {
 
   /** The same, more or less clean. */
   public static byte[] scan(SheetCode code, List<Hand> hands, int dpi, Dirt dirt, long seed) {
+    return scan(code, hands, new Notes(List.of(), new MmPoint(0, 0)), dpi, dirt, seed);
+  }
+
+  /**
+   * Words written freely, line by line, in letters that {@link Writing} knows.
+   *
+   * @param lines of them
+   * @param start the first line's upper left corner
+   */
+  record Notes(List<String> lines, MmPoint start) {}
+
+  /** The same with words written freely. */
+  static byte[] scan(SheetCode code, List<Hand> hands, Notes notes, int dpi, Dirt dirt, long seed) {
     SplittableRandom random = new SplittableRandom(seed);
     Page page = Page.print(code, Math.max(300, dpi) / 25.4);
     page.look(PaperLook.draw(random), random.split());
     write(page, hands, random.split());
+    write(page, notes, random.split());
     smudge(page, dirt.smudges(), random.split());
     FlatbedScan scanner =
         new FlatbedScan(
@@ -77,6 +95,19 @@ public final class FilledCard {
             random.nextLong());
     Backdrop backdrop = Backdrop.of(Behind.WHITE, 0.95, code.layout().paper(), random.split());
     return ScanFile.jpeg(scanner.scan(page, backdrop), random.nextInt(60, 96), dpi);
+  }
+
+  private static void write(Page page, Notes notes, RandomGenerator random) {
+    Writing writing = new Writing(page, random);
+    double y = notes.start().y();
+    for (String line : notes.lines()) {
+      double x = notes.start().x();
+      for (String word : line.split(" ")) {
+        writing.note(new MmPoint(x, y), word, LETTER);
+        x += LETTER * (word.length() + 1);
+      }
+      y += 2 * LETTER;
+    }
   }
 
   /** Fingers leave grey patches, darker toward their middle, many of them on what is written. */

@@ -19,11 +19,8 @@ class OnnxFileTest {
   private static final int SIDE = DigitPicture.SIDE;
   private static final int CLASSES = 11;
 
-  /** Two kernels: what lies to the left, and what lies there turned to its opposite. */
-  private static final float[] KERNELS = {
-    0, 0, 0, 1, 0, 0, 0, 0, 0,
-    0, 0, 0, -1, 0, 0, 0, 0, 0
-  };
+  /** One takes the place to the left in the first layer, one its negative in the second. */
+  private static final float[] KERNELS = kernels();
 
   private static final float[] BIASES = {0, 0.75f};
 
@@ -32,6 +29,13 @@ class OnnxFileTest {
   @BeforeAll
   static void load() {
     NativeLibraries.load();
+  }
+
+  private static float[] kernels() {
+    float[] kernels = new float[2 * DigitPicture.LAYERS * 9];
+    kernels[3] = 1;
+    kernels[3 * 9 + 3] = -1;
+    return kernels;
   }
 
   private static float[] filled(int count, long seed) {
@@ -54,11 +58,12 @@ class OnnxFileTest {
   /** A picture with a margin that is empty, so that moving it loses nothing. */
   private static DigitPicture picture(long seed) {
     SplittableRandom random = new SplittableRandom(seed);
-    float[] dark = new float[SIDE * SIDE];
-    for (int y = 2; y < SIDE - 2; y++) {
-      for (int x = 2; x < SIDE - 2; x++) {
-        dark[y * SIDE + x] = random.nextFloat();
-      }
+    float[] dark = new float[DigitPicture.LAYERS * SIDE * SIDE];
+    for (int i = 0; i < dark.length; i++) {
+      int x = i % SIDE;
+      int y = i / SIDE % SIDE;
+      boolean margin = Math.min(x, y) < 2 || Math.max(x, y) >= SIDE - 2;
+      dark[i] = margin ? 0 : random.nextFloat();
     }
     return new DigitPicture(dark);
   }
@@ -71,8 +76,10 @@ class OnnxFileTest {
       double largest = 0;
       for (int corner = 0; corner < 4; corner++) {
         int y = i / half % half * 2 + corner / 2;
-        float left = right.dark()[y * SIDE + i % half * 2 + corner % 2];
-        largest = Math.max(largest, i < half * half ? left : BIASES[1] - left);
+        int place = y * SIDE + i % half * 2 + corner % 2;
+        float first = right.dark()[place];
+        float second = BIASES[1] - right.dark()[SIDE * SIDE + place];
+        largest = Math.max(largest, i < half * half ? first : second);
       }
       for (int c = 0; c < CLASSES; c++) {
         scores[c] += largest * MATRIX[c * 2 * half * half + i];

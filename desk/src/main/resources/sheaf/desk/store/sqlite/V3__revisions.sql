@@ -53,7 +53,7 @@ CREATE TABLE scans (
   tries INTEGER NOT NULL DEFAULT 0,
   read_by TEXT
 ) STRICT;
-CREATE INDEX scans_waiting ON scans (state, arrived_at);
+CREATE INDEX scans_waiting ON scans (state, tries, arrived_at);
 
 -- What 'find' looks through: computed from the rest, and made anew where its form is older.
 CREATE TABLE overviews (
@@ -69,8 +69,8 @@ CREATE TABLE overviews (
   state TEXT NOT NULL,
   words TEXT NOT NULL
 ) STRICT;
-CREATE INDEX overviews_by_change ON overviews (changed_at DESC);
-CREATE INDEX overviews_by_state ON overviews (state, changed_at DESC);
+-- Holds all that is looked through, in the order in which it is told.
+CREATE INDEX overviews_by_change ON overviews (changed_at DESC, job, state, words);
 
 -- What holds for the whole store, such as where the files that were read are kept.
 CREATE TABLE facts (

@@ -1,4 +1,4 @@
-package sheaf.desk.store;
+package sheaf.core.result;
 
 import java.time.Instant;
 import java.time.LocalDate;
@@ -48,7 +48,7 @@ public record Overview(
       this.label = label;
     }
 
-    /** The word for it, in the database and to look for. */
+    /** The word for it, to look for and in JSON. */
     public String label() {
       return label;
     }

@@ -7,7 +7,7 @@ import java.nio.ByteBuffer;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/** The first 300 digits for validation, so that tests need no network. */
+/** The first 300 digits for validation, so that samples and tests need no network. */
 final class SomeDigits {
 
   static final DigitSet SET = read();
