@@ -19,7 +19,7 @@ import sheaf.core.page.MmPoint;
 import sheaf.core.reading.Head;
 import sheaf.core.reading.PageReading;
 import sheaf.core.reading.Reason;
-import sheaf.desk.store.Overview;
+import sheaf.core.result.Overview;
 import sheaf.desk.store.Store;
 import sheaf.desk.web.http.Reply;
 import sheaf.desk.web.http.Request;

@@ -19,7 +19,7 @@ import sheaf.core.reading.PageReading;
 import sheaf.core.tune.Plan;
 import sheaf.desk.report.PlanText;
 import sheaf.desk.store.KeptReading;
-import sheaf.desk.store.Overview;
+import sheaf.core.result.Overview;
 import sheaf.desk.store.Store;
 import sheaf.desk.store.StoredJob;
 import sheaf.desk.web.http.Refusal;

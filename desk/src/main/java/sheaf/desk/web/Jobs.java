@@ -3,7 +3,7 @@ package sheaf.desk.web;
 import java.util.List;
 import java.util.Optional;
 import sheaf.core.job.JobId;
-import sheaf.desk.store.Overview;
+import sheaf.core.result.Overview;
 import sheaf.desk.store.Store;
 import sheaf.desk.store.StoredJob;
 import sheaf.desk.web.http.Refusal;

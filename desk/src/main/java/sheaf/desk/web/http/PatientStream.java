@@ -3,6 +3,7 @@ package sheaf.desk.web.http;
 import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.function.LongSupplier;
 
 /**
  * A body that comes in; one that comes too slowly is refused, since each takes a thread. One that
@@ -16,11 +17,19 @@ final class PatientStream extends FilterInputStream {
   /** Bytes a second that any wireless network carries; a photo then takes some minutes. */
   private static final double SLOWEST = 8_000;
 
-  private final long begun = System.nanoTime();
+  private final LongSupplier time;
+  private final long begun;
   private long count;
 
   PatientStream(InputStream in) {
+    this(in, System::nanoTime);
+  }
+
+  /** The same by another clock, which counts nanoseconds. */
+  PatientStream(InputStream in, LongSupplier time) {
     super(in);
+    this.time = time;
+    this.begun = time.getAsLong();
   }
 
   @Override
@@ -39,7 +48,7 @@ final class PatientStream extends FilterInputStream {
 
   private void counted(int more) {
     count += more;
-    long since = System.nanoTime() - begun;
+    long since = time.getAsLong() - begun;
     if (more > 0 && since > PATIENCE && count < since / 1e9 * SLOWEST) {
       throw new Refusal(408, "The network is too slow for this picture: move nearer to it.");
     }
