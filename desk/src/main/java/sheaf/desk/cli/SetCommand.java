@@ -1,5 +1,6 @@
 package sheaf.desk.cli;
 
+import sheaf.desk.work.SheetsOfJob;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -17,6 +17,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import sheaf.desk.work.SheetsOfJob;
 import sheaf.core.answer.Question;
 import sheaf.core.job.JobId;
 import sheaf.desk.home.HomeFolder;

@@ -1,5 +1,6 @@
 package sheaf.desk.cli;
 
+import sheaf.desk.work.Printable;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;

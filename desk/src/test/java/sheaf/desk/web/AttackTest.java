@@ -44,12 +44,13 @@ class AttackTest {
 
   private static final String SCRIPT = "<script>alert(1)</script>\"'><img src=x onerror=alert(2)>";
 
-  @TempDir private Path home;
+  private Path home;
   private DeskUnderTest desk;
   private JobId job;
 
   @BeforeAll
-  void open() {
+  void open(@TempDir Path folder) {
+    home = folder;
     desk = DeskUnderTest.reading(home);
     job = desk.withAJob();
   }

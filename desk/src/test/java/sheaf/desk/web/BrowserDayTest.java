@@ -55,7 +55,7 @@ class BrowserDayTest {
   /** Reading takes seconds where others work on the machine too. */
   private static final double PATIENCE_MS = 120_000;
 
-  @TempDir private Path home;
+  private Path home;
   private Chromium chromium;
   private DeskUnderTest desk;
   private BrowserContext context;
@@ -63,7 +63,8 @@ class BrowserDayTest {
   private String record;
 
   @BeforeAll
-  void open() {
+  void open(@TempDir Path folder) {
+    home = folder;
     chromium = Chromium.start();
     desk = DeskUnderTest.reading(home);
     context = chromium.browser().newContext(options(1366, ColorScheme.LIGHT));
