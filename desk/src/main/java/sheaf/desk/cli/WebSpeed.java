@@ -62,7 +62,9 @@ final class WebSpeed {
     try (DeskSite site = DeskSite.start(works(home), listening())) {
       WebSpeed speed = new WebSpeed(site.port());
       speed.greet();
-      System.out.printf("first page      %6.0f ms after start%n", since(begun));
+      System.out.printf(
+          "first page      %6.0f ms after start, %.0f ms of processor time since Java began%n",
+          since(begun), processor());
       speed.warm(photo);
       speed.load(photo, clients);
     }
@@ -136,13 +138,17 @@ final class WebSpeed {
 
   private void warm(byte[] photo) throws IOException, InterruptedException {
     List<Double> times = new ArrayList<>();
+    double before = 0;
     for (int i = 0; i < 2 * WARM; i++) {
+      before = i == WARM ? processor() : before;
       double time = drop(photo, i);
       if (i >= WARM) {
         times.add(time);
       }
     }
-    System.out.printf("a photo, warm   %6.0f ms from drop to answer (median of %d)%n", median(times), WARM);
+    System.out.printf(
+        "a photo, warm   %6.0f ms from drop to answer (median of %d), %.0f ms of processor time%n",
+        median(times), WARM, (processor() - before) / WARM);
   }
 
   private void load(byte[] photo, int clients) throws Exception {
@@ -170,6 +176,11 @@ final class WebSpeed {
     System.out.printf("%d photos at once %5.0f ms until all were answered%n", clients, since(begun));
     System.out.printf("other pages     %6.0f ms median meanwhile, of %d%n", median(pages), pages.size());
     System.out.printf("heap            %6.0f MB at most, of %.0f allowed%n", most / MEGA, Runtime.getRuntime().maxMemory() / MEGA);
+  }
+
+  /** What this process took of all processors, which others' work does not lengthen. */
+  private static double processor() {
+    return ProcessHandle.current().info().totalCpuDuration().orElseThrow().toNanos() / MEGA;
   }
 
   private static double median(List<Double> times) {
