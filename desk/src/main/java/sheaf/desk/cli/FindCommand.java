@@ -21,8 +21,8 @@ import sheaf.desk.store.Store;
       "  sheaf find 2026-09 crossbow",
       "      a day or month, and a word for the bow: both must be found",
       "  sheaf find AB doubts",
-      "      initials or reference of a customer, and sheets to look at; also 'sheets' for",
-      "      those that are missing, 'card' for a card to print, 'done'",
+      "      initials or reference of a customer, and what is to be done: 'doubts' to",
+      "      look at, 'sheets' that are missing, a 'card' to print; or 'done'",
       "",
       "Those that changed last come first."
     })

@@ -6,6 +6,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import sheaf.core.result.Overview;
 import sheaf.desk.outcome.ExitStatus;
+import sheaf.desk.report.Text;
 import sheaf.desk.store.Store;
 
 /** {@code sheaf jobs}: list the jobs, and what is to be done next for each. */
@@ -52,6 +53,11 @@ final class JobsCommand implements Callable<Integer> {
       String none = open ? "Nothing is left to do." : "There are no jobs yet.";
       String more = jobs.size() < most ? "" : "There may be more: --most shows them.";
       JobListing.write(desk.console(), jobs, json, none, more);
+      int waiting = store.scans().waiting();
+      if (waiting > 0) {
+        desk.console()
+            .say(Text.count(waiting, "scan") + " taken in and not read yet: sheaf watch.");
+      }
     }
     return ExitStatus.OK.number();
   }

@@ -39,11 +39,15 @@ public final class BenchCardText {
             .flatMap(sheet -> Layouts.find(sheet.layout()));
     List<FieldReading> filled =
         page.fields().stream().filter(field -> field.state() != State.BLANK).toList();
-    return layout.stream()
-        .flatMap(
-            found ->
-                filled.stream()
-                    .map(field -> new Line(found.field(field.key()).label(), answer(field))));
+    Stream<Line> note =
+        page.note().stream().map(picture -> new Line("notes", "kept as a picture for the card"));
+    Stream<Line> fields =
+        layout.stream()
+            .flatMap(
+                found ->
+                    filled.stream()
+                        .map(field -> new Line(found.field(field.key()).label(), answer(field))));
+    return Stream.concat(fields, note);
   }
 
   private static String answer(FieldReading reading) {

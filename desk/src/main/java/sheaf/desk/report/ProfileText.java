@@ -9,6 +9,7 @@ import sheaf.core.measure.Distance;
 import sheaf.desk.home.RecordAddress;
 import sheaf.desk.profile.ProfileInForce;
 import sheaf.desk.profile.ShopProfile;
+import sheaf.desk.store.StorePlace;
 import sheaf.forms.Logo;
 
 /** A shop profile for a person. */
@@ -65,7 +66,9 @@ public final class ProfileText {
     line("distances", Optional.of(distances(profile.distances(UnitSystem.INCHES))));
     line("", Optional.of(distances(profile.distances(UnitSystem.METRIC))));
     line("sure numbers", Optional.of("from " + profile.sure()));
-    line("store", Optional.of(profile.database().orElse("a file in this folder")));
+    line(
+        "store",
+        Optional.of(profile.database().map(StorePlace::spoken).orElse("a file in this folder")));
     line("originals", Optional.of(profile.originals().map(Path::toString).orElse("with it")));
     line("scan folder", profile.scans().map(Path::toString));
     text.append("  tolerances\n");

@@ -39,6 +39,9 @@ public final class RecordText {
     }
     visit.groupsAsLeft().forEach(group -> text.append(TargetText.of(group, width)));
     visit.notes().forEach(note -> text.append(Text.hanging("  - ", note, width)));
+    if (!visit.written().isEmpty()) {
+      text.append(Text.hanging("  - ", "A note by hand, kept as a picture for the card.", width));
+    }
     String counts =
         "%s, %s, %s, %s."
             .formatted(

@@ -33,7 +33,10 @@ record LargeObjects(Connection connection) implements Originals {
     LargeObjectManager objects = objects();
     long id = objects.createLO(LargeObjectManager.READWRITE);
     try (LargeObject object = objects.open(id, LargeObjectManager.WRITE)) {
-      object.write(content);
+      // Piece by piece, so that neither side holds all of it once more.
+      for (int from = 0; from < content.length; from += BUFFER) {
+        object.write(content, from, Math.min(BUFFER, content.length - from));
+      }
     }
     Sql.update(connection, "INSERT INTO contents (sha256, object) VALUES (?, ?)", digest, id);
   }
@@ -55,7 +58,7 @@ record LargeObjects(Connection connection) implements Originals {
     if (id < 0) {
       throw new NoSuchFileException(digest);
     }
-    return objects().open(id, LargeObjectManager.READ).getInputStream();
+    return objects().open(id, LargeObjectManager.READ).getInputStream(BUFFER, Long.MAX_VALUE);
   }
 
   private long object(String digest) throws SQLException {

@@ -208,7 +208,7 @@ record PostgresServer(String address, Optional<Path> shared) implements Engine {
   }
 
   /** The address without anything secret. */
-  private String name() {
+  String name() {
     String plain = address.substring("jdbc:".length()).replaceFirst("\\?.*", "");
     try {
       URI uri = URI.create(plain);

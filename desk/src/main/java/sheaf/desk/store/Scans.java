@@ -98,7 +98,7 @@ public final class Scans {
           Sql.update(
               session.connection(),
               "UPDATE scans SET state = 'waiting', tries = 0 WHERE original = ?"
-                  + " AND read_by <> ?",
+                  + " AND state <> 'waiting' AND read_by <> ?",
               digest,
               program);
           return state(digest).orElseThrow();

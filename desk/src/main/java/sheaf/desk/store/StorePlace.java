@@ -31,6 +31,11 @@ public record StorePlace(
     return new PostgresServer(typed, Optional.empty()).address();
   }
 
+  /** An address without anything secret. */
+  public static String spoken(String address) {
+    return new PostgresServer(address, Optional.empty()).name();
+  }
+
   /** What is behind it. */
   Engine engine() {
     return address

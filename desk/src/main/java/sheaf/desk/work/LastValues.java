@@ -2,8 +2,6 @@ package sheaf.desk.work;
 
 import java.util.Map;
 import java.util.TreeMap;
-import sheaf.core.layout.SheetKind;
-import sheaf.core.reading.FieldReading;
 import sheaf.core.reading.FieldReading.State;
 import sheaf.core.result.JobSummary;
 
@@ -20,11 +18,9 @@ public final class LastValues {
    */
   public static Map<String, String> of(JobSummary job) {
     Map<String, String> values = new TreeMap<>();
-    job.sheets().stream()
-        .filter(page -> page.sheet().filter(code -> isCard(code.layout().kind())).isPresent())
-        .flatMap(page -> page.fields().stream())
+    job.cardFields()
         .filter(field -> field.state() == State.READ && !field.text().isEmpty())
-        .forEach(field -> values.put(field.key(), text(field)));
+        .forEach(field -> values.put(field.key(), field.words()));
     Map<String, String> found = new TreeMap<>(values);
     found.forEach(
         (key, text) -> {
@@ -33,13 +29,5 @@ public final class LastValues {
           }
         });
     return values;
-  }
-
-  private static boolean isCard(SheetKind kind) {
-    return kind == SheetKind.BENCH_CARD || kind == SheetKind.RETURN_CARD;
-  }
-
-  private static String text(FieldReading field) {
-    return field.text() + field.unit().map(unit -> " " + unit.symbol()).orElse("");
   }
 }

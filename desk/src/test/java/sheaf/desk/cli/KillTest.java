@@ -151,7 +151,7 @@ class KillTest {
   private Path archive() throws Exception {
     Path home = folder.resolve("source");
     try (Store store = Store.open(new HomeFolder(home), Clock.systemUTC())) {
-      for (int number = 1; number <= 60; number++) {
+      for (int number = 1; number <= 30; number++) {
         byte[] scan = Scanned.sheets(number);
         store.file(number + ".png", scan, Scanned.pages(number + ".png", scan), "0.1.0");
       }

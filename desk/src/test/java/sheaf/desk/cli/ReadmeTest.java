@@ -66,17 +66,19 @@ class ReadmeTest {
 
   @Test
   void everyCommandOfTheTableIsACommand() throws Exception {
-    List<String> commands =
-        Pattern.compile("^\\| `sheaf ([a-z]+)", Pattern.MULTILINE)
-            .matcher(Files.readString(README))
-            .results()
-            .map((MatchResult row) -> row.group(1))
-            .toList();
-    assertThat(commands)
-        .containsExactly(
-            "print", "read", "show", "plan", "card", "import", "profile", "demo", "completion")
-        .allSatisfy(
-            command ->
-                assertThat(CommandRun.of(folder, command, "--help").status()).as(command).isZero());
+    List<String> told = words("^\\| `sheaf ([a-z]+)", Files.readString(README));
+    List<String> known = words("^  ([a-z]+)  +[A-Z]", CommandRun.of(folder, "--help").out());
+    assertThat(known).contains("read", "help");
+    assertThat(told)
+        .containsExactlyInAnyOrderElementsOf(
+            known.stream().filter(command -> !command.equals("help")).toList());
+  }
+
+  private static List<String> words(String pattern, String text) {
+    return Pattern.compile(pattern, Pattern.MULTILINE)
+        .matcher(text)
+        .results()
+        .map((MatchResult row) -> row.group(1))
+        .toList();
   }
 }

@@ -107,6 +107,15 @@ class StoreCommandsTest {
   }
 
   @Test
+  void scansThatWaitAreMentioned() {
+    try (Store store = Store.open(new HomeFolder(home), CommandRun.CLOCK)) {
+      store.scans().arrive("a.png", Scanned.sheets(1), "0.1.0");
+    }
+    assertThat(run("jobs", "--open").err())
+        .isEqualTo("Nothing is left to do.\n1 scan taken in and not read yet: sheaf watch.\n");
+  }
+
+  @Test
   void jobIsDoneWhenItsCardWasMade() throws Exception {
     drop("a.png", 1);
     watch();

@@ -42,16 +42,23 @@ final class DigitNet implements AutoCloseable {
   /** The share of hidden values that are left out at random in each step. */
   private static final float DROPPED = 0.4f;
 
-  /**
-   * The longest step; steps become shorter as the first part of a half cosine does that is planned
-   * for {@link #PLANNED} as many steps, and in the last {@link #FALL} of all steps they fall to the
-   * shortest, as a whole half cosine.
-   */
+  /** The longest step, and the shortest. */
   private static final float FASTEST = 2e-3f;
 
   private static final float SLOWEST = 1e-5f;
+
+  /**
+   * Steps become shorter as the first part of a half cosine does that is planned for this many
+   * times as many steps; after {@link #FALL} of all they fall to the shortest, up to {@link
+   * #AGAIN}.
+   */
   private static final double PLANNED = 13 / 6.0;
-  private static final double FALL = 1 / 6.0;
+
+  private static final double FALL = 7850 / 10_308.0;
+  private static final double AGAIN = 5 / 6.0;
+
+  /** From there on they are as long as this once more, and fall to the end (Loshchilov 2017). */
+  private static final float FASTEST_AGAIN = 1e-3f;
 
   /** How strongly weights are drawn to zero, per step of length one. */
   private static final float DECAY = 0.01f;
@@ -107,9 +114,13 @@ final class DigitNet implements AutoCloseable {
   }
 
   private static float rate(int step, int steps) {
-    double begin = (1 - FALL) * steps;
-    double slow = halfCosine(Math.min(step, begin) / (PLANNED * steps));
-    double fall = halfCosine(Math.max(0, step - begin) / (FALL * steps));
+    double at = step / (double) steps;
+    if (at > AGAIN) {
+      double fall = halfCosine((at - AGAIN) / (1 - AGAIN));
+      return (float) (SLOWEST + (FASTEST_AGAIN - SLOWEST) * fall);
+    }
+    double slow = halfCosine(Math.min(at, FALL) / PLANNED);
+    double fall = halfCosine(Math.max(0, at - FALL) / (AGAIN - FALL));
     return (float) (SLOWEST + (FASTEST - SLOWEST) * slow * fall);
   }
 
