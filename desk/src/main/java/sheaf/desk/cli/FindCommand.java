@@ -3,7 +3,7 @@ package sheaf.desk.cli;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import sheaf.core.result.Overview;
 import sheaf.desk.outcome.ExitStatus;
@@ -37,15 +37,7 @@ final class FindCommand implements Callable<Integer> {
       description = "All must be found, in any letters.")
   private List<String> words;
 
-  @Option(
-      names = "--most",
-      paramLabel = "N",
-      defaultValue = "50",
-      description = "No more than so many. Default: 50.")
-  private int most;
-
-  @Option(names = "--json", description = "One JSON object a line, one a job.")
-  private boolean json;
+  @Mixin private JobListing listing;
 
   FindCommand(Desk desk, Sheaf sheaf) {
     this.desk = desk;
@@ -55,11 +47,13 @@ final class FindCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     try (Store store = StoreThatIsThere.open(sheaf.store(), desk.clock())) {
-      List<Overview> jobs = store.find(words, false, Math.max(1, most));
+      List<Overview> jobs = store.find(words, false, listing.most());
       String none = "No job has all of: " + String.join(", ", words) + ".";
       String more =
-          jobs.size() < most ? "" : "There may be more: add a word, or --most with a number.";
-      JobListing.write(desk.console(), jobs, json, none, more);
+          jobs.size() < listing.most()
+              ? ""
+              : "There may be more: add a word, or --most with a number.";
+      listing.write(desk.console(), jobs, none, more);
     }
     return ExitStatus.OK.number();
   }

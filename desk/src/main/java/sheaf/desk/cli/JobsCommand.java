@@ -3,6 +3,7 @@ package sheaf.desk.cli;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import sheaf.core.result.Overview;
 import sheaf.desk.outcome.ExitStatus;
@@ -31,15 +32,7 @@ final class JobsCommand implements Callable<Integer> {
   @Option(names = "--open", description = "Leave out those that are done.")
   private boolean open;
 
-  @Option(
-      names = "--most",
-      paramLabel = "N",
-      defaultValue = "50",
-      description = "No more than so many. Default: 50.")
-  private int most;
-
-  @Option(names = "--json", description = "One JSON object a line, one a job.")
-  private boolean json;
+  @Mixin private JobListing listing;
 
   JobsCommand(Desk desk, Sheaf sheaf) {
     this.desk = desk;
@@ -49,10 +42,10 @@ final class JobsCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     try (Store store = StoreThatIsThere.open(sheaf.store(), desk.clock())) {
-      List<Overview> jobs = store.find(List.of(), open, Math.max(1, most));
+      List<Overview> jobs = store.find(List.of(), open, listing.most());
       String none = open ? "Nothing is left to do." : "There are no jobs yet.";
-      String more = jobs.size() < most ? "" : "There may be more: --most shows them.";
-      JobListing.write(desk.console(), jobs, json, none, more);
+      String more = jobs.size() < listing.most() ? "" : "There may be more: --most shows them.";
+      listing.write(desk.console(), jobs, none, more);
       int waiting = store.scans().waiting();
       if (waiting > 0) {
         desk.console()

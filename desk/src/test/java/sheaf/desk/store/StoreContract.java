@@ -229,18 +229,17 @@ abstract class StoreContract {
   @Test
   void scanAtWhichAReaderFailsWaitsForAnother() {
     store.scans().arrive("a.png", Scanned.sheets(1), READER);
-    assertThatThrownBy(
-            () ->
-                store
-                    .scans()
-                    .readNext(
-                        READER,
-                        (name, content) -> {
-                          throw new IllegalStateException("out of luck");
-                        }))
-        .hasMessage("out of luck");
+    assertThatReadingFails();
     assertThat(store.scans().readNext(READER, Scanned::pages)).isPresent();
     assertThat(store.readings(Pages.JOB)).hasSize(1);
+  }
+
+  private void assertThatReadingFails() {
+    Scans.Reader failing =
+        (name, content) -> {
+          throw new IllegalStateException("out of luck");
+        };
+    assertThatThrownBy(() -> store.scans().readNext(READER, failing)).hasMessage("out of luck");
   }
 
   /** One that brings every reader down must not keep all others from being read. */
@@ -248,16 +247,7 @@ abstract class StoreContract {
   void scanAtWhichEveryReaderFailsIsLeftToAPerson() {
     store.scans().arrive("a.png", Scanned.sheets(1), READER);
     for (int i = 0; i < Scans.MOST_TRIES; i++) {
-      assertThatThrownBy(
-              () ->
-                  store
-                      .scans()
-                      .readNext(
-                          READER,
-                          (name, content) -> {
-                            throw new IllegalStateException("out of luck");
-                          }))
-          .hasMessage("out of luck");
+      assertThatReadingFails();
     }
     Scans.Filed filed = store.scans().readNext(READER, Scanned::pages).orElseThrow();
     assertThat(filed.state()).isEqualTo(State.DOUBT);
