@@ -11,6 +11,7 @@ import sheaf.core.layout.UnitSystem;
 import sheaf.core.layout.Variant;
 import sheaf.core.page.Paper;
 import sheaf.core.tune.BowSetup;
+import sheaf.desk.work.Printable;
 import sheaf.forms.CardForm;
 import sheaf.forms.Sides;
 

@@ -21,6 +21,7 @@ import sheaf.desk.outcome.ExitStatus;
 import sheaf.desk.outcome.Trouble;
 import sheaf.desk.report.Text;
 import sheaf.desk.store.Store;
+import sheaf.desk.work.SheetsOfJob;
 
 /** One walk through a job's doubts. */
 final class ConfirmRun {

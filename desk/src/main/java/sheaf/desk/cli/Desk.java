@@ -7,6 +7,7 @@ import java.time.Clock;
 import java.util.Map;
 import java.util.function.DoubleFunction;
 import sheaf.desk.home.HomeFolder;
+import sheaf.desk.intake.FlatSource;
 import sheaf.desk.intake.PageSource;
 import sheaf.desk.intake.PlaceSource;
 
@@ -20,6 +21,7 @@ import sheaf.desk.intake.PlaceSource;
  * @param reader makes a reader of pages that takes numbers for read from a sureness on, 0 to 1;
  *     only when one is needed, since that takes a moment
  * @param places cuts places out of sheets for a person to look at
+ * @param flat flattens whole sheets for the same
  * @param in what a person types
  */
 public record Desk(
@@ -29,6 +31,7 @@ public record Desk(
     SecureRandom random,
     DoubleFunction<PageSource> reader,
     PlaceSource places,
+    FlatSource flat,
     InputStream in) {
 
   /** Who works here: the user's name on this computer. */

@@ -2,6 +2,7 @@ package sheaf.desk.cli;
 
 import java.security.SecureRandom;
 import java.time.Clock;
+import sheaf.scanner.FlatPicture;
 import sheaf.scanner.PlacePictures;
 import sheaf.scanner.SheetReader;
 
@@ -25,6 +26,7 @@ public final class Main {
             new SecureRandom(),
             sure -> new SheetReader(sure)::read,
             PlacePictures::png,
+            FlatPicture::jpeg,
             System.in);
     System.exit(Sheaf.run(desk, args));
   }

@@ -25,6 +25,8 @@ import sheaf.desk.profile.ShopProfile;
 import sheaf.desk.report.Text;
 import sheaf.desk.store.Store;
 import sheaf.desk.store.StoredJob;
+import sheaf.desk.work.LastValues;
+import sheaf.desk.work.Printable;
 import sheaf.forms.Backing;
 import sheaf.forms.BlankSheets;
 import sheaf.forms.Pack;

@@ -19,6 +19,7 @@ import sheaf.core.reading.FieldReading.Teller;
 import sheaf.core.reading.PageReading;
 import sheaf.core.result.JobSummary;
 import sheaf.desk.outcome.Trouble;
+import sheaf.desk.work.SheetsOfJob;
 
 /** The fields of a job that values can be typed in for: those of its cards, and its sheets'. */
 final class SettableFields {

@@ -91,6 +91,8 @@ public final class Sheaf implements Runnable {
             .addSubcommand("watch", new WatchCommand(desk, sheaf))
             .addSubcommand("confirm", new ConfirmCommand(desk, sheaf))
             .addSubcommand("set", new SetCommand(desk, sheaf))
+            .addSubcommand("desk", new DeskCommand(desk, sheaf))
+            .addSubcommand("publish", new PublishCommand(desk, sheaf))
             .addSubcommand("show", new ShowCommand(desk, sheaf))
             .addSubcommand("plan", new PlanCommand(desk, sheaf))
             .addSubcommand("jobs", new JobsCommand(desk, sheaf))

@@ -10,6 +10,7 @@ import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 import sheaf.core.layout.BowType;
 import sheaf.core.layout.Variant;
+import sheaf.desk.work.PackSheet;
 
 /**
  * The sheets of a pack as a person lists them: {@code tear*2,line,pair*2}.

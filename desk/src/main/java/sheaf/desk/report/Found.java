@@ -9,7 +9,7 @@ import sheaf.core.reading.ReadingState;
 import sheaf.core.reading.TearReading;
 
 /** What was found on a page, in a few words. */
-final class Found {
+public final class Found {
 
   private Found() {}
 
@@ -18,7 +18,7 @@ final class Found {
    *
    * @param room in characters
    */
-  static String on(PageReading page, int room) {
+  public static String on(PageReading page, int room) {
     if (page.sheet().isEmpty() || page.state() == ReadingState.REFUSED) {
       return "";
     }

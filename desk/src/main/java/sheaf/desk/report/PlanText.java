@@ -34,7 +34,8 @@ public final class PlanText {
     return text.toString();
   }
 
-  private static String headline(Plan plan) {
+  /** What to do, in a few words without an end. */
+  public static String headline(Plan plan) {
     return switch (plan.kind()) {
       case DO_NOT_SHOOT -> "DO NOT SHOOT this bow";
       case SHOOT_FIRST -> "shoot before anything is moved";

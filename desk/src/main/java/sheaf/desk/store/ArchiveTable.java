@@ -41,6 +41,7 @@ record ArchiveTable(
               false),
           new ArchiveTable(
               "answer", List.of("job", "answer"), List.of("job", "answer"), Set.of("answer"), true),
+          plain("record_key", List.of("job", "record_key"), List.of("record_key")),
           plain("sheet", List.of("job", "number", "layout"), List.of("job", "number", "layout")),
           new ArchiveTable(
               "visit", List.of("job", "earlier"), List.of("job", "earlier"), Set.of(), true),
@@ -57,7 +58,7 @@ record ArchiveTable(
 
   /** Tables whose rows say in which change they were added. */
   private static final Set<String> REVISED =
-      Set.of("reading", "record", "answer", "sheet", "visit", "card");
+      Set.of("reading", "record", "answer", "record_key", "sheet", "visit", "card");
 
   private static ArchiveTable plain(String is, List<String> columns, List<String> same) {
     return new ArchiveTable(is, columns, same, Set.of(), false);

@@ -186,6 +186,16 @@ final class Change {
         connection, "INSERT INTO cards (job, revision) VALUES (?, ?)", job.text(), revision());
   }
 
+  /** Gives a job's record another key. */
+  void recordKey(JobId job, RecordKey key) throws SQLException {
+    Sql.update(
+        connection,
+        "INSERT INTO record_keys (job, record_key, revision) VALUES (?, ?, ?)",
+        job.text(),
+        key.text(),
+        revision());
+  }
+
   /** Those of some jobs that are open. */
   List<JobId> known(Collection<JobId> jobs) throws SQLException {
     List<JobId> known = new ArrayList<>();

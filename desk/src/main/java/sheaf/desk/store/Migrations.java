@@ -17,7 +17,7 @@ import org.flywaydb.core.api.FlywayException;
 final class Migrations {
 
   /** The version of the tables that this program knows: the number of the last script. */
-  static final int VERSION = 4;
+  static final int VERSION = 5;
 
   /** Names what was done so far; a name of our own keeps apart from other programs that do so. */
   static final String HISTORY = "sheaf_history";

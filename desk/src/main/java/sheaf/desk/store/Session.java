@@ -114,7 +114,12 @@ final class Session implements AutoCloseable {
 
   /** Opens jobs, each with a secret of its own. */
   void open(Change change, Collection<JobId> jobs) throws SQLException {
-    change.jobs(jobs, () -> RecordKey.random(random));
+    change.jobs(jobs, this::newKey);
+  }
+
+  /** A secret that was never given before. */
+  RecordKey newKey() {
+    return RecordKey.random(random);
   }
 
   /** What is to be done before a file is kept in a transaction; its digest. */

@@ -243,10 +243,30 @@ final class Shelf {
 
   /** The secret of a job. */
   static Optional<RecordKey> recordKey(Connection connection, JobId job) throws SQLException {
+    Optional<RecordKey> later =
+        Sql.first(
+            connection,
+            "SELECT record_key FROM record_keys WHERE job = ? ORDER BY id DESC LIMIT 1",
+            row -> new RecordKey(row.getString(1)),
+            job.text());
+    if (later.isPresent()) {
+      return later;
+    }
     return Sql.first(
         connection,
         "SELECT record_key FROM jobs WHERE id = ?",
         row -> new RecordKey(row.getString(1)),
         job.text());
+  }
+
+  /** The job that a key opens, or opened once; empty for a key that was never given. */
+  static Optional<JobId> jobOf(Connection connection, RecordKey key) throws SQLException {
+    return Sql.first(
+        connection,
+        "SELECT id FROM jobs WHERE record_key = ?"
+            + " UNION ALL SELECT job FROM record_keys WHERE record_key = ?",
+        row -> new JobId(row.getString(1)),
+        key.text(),
+        key.text());
   }
 }

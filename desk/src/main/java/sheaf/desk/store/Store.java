@@ -208,6 +208,22 @@ public final class Store implements AutoCloseable {
     return session.query(() -> Shelf.recordKey(session.connection(), job));
   }
 
+  /** The job whose record a key opens, or opened once; empty for a key that was never given. */
+  public Optional<JobId> jobOf(RecordKey key) {
+    return session.query(() -> Shelf.jobOf(session.connection(), key));
+  }
+
+  /** Gives a known job's record another key; the one before opens nothing from now on. */
+  public void newRecordKey(JobId job, String program) {
+    session.change(
+        program,
+        "gave the record another key",
+        change -> {
+          change.recordKey(job, session.newKey());
+          return true;
+        });
+  }
+
   /**
    * Notes what was printed; jobs on paper are not opened before the first sheet is read.
    *

@@ -11,6 +11,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.DoubleFunction;
 import sheaf.desk.intake.PageSource;
 
@@ -62,6 +63,7 @@ record CommandRun(int status, byte[] bytes, String err) {
             new SecureRandom(),
             reader,
             (file, page, places) -> places.stream().map(place -> FakeReader.PICTURE).toList(),
+            (file, page) -> Optional.of(FakeReader.PICTURE),
             new ByteArrayInputStream(typed.getBytes(StandardCharsets.UTF_8)));
     int status = Sheaf.run(desk, words);
     return new CommandRun(

@@ -21,6 +21,7 @@ import sheaf.core.answer.Question;
 import sheaf.core.job.JobId;
 import sheaf.desk.home.HomeFolder;
 import sheaf.desk.store.Store;
+import sheaf.desk.work.SheetsOfJob;
 import sheaf.samples.digit.FilledCardSample;
 import sheaf.scanner.SheetReader;
 

@@ -6,6 +6,7 @@ import java.time.Clock;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import sheaf.desk.Scanned;
 
 /** A process that runs one command over files of {@link Scanned}, for tests that kill it. */
@@ -31,6 +32,7 @@ final class KilledCommand {
             new SecureRandom(),
             sure -> Scanned.READER,
             (file, page, places) -> List.of(),
+            (file, page) -> Optional.empty(),
             System.in);
     String[] words = Arrays.copyOfRange(args, 1, args.length);
     System.exit(Sheaf.run(desk, words));

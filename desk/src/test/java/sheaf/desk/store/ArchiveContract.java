@@ -66,6 +66,7 @@ abstract class ArchiveContract {
     store.visits(record.last().job(), Optional.of(Pages.JOB), READER);
     store.answer(Pages.JOB, List.of(answer()), READER);
     store.cardMade(Pages.JOB, READER);
+    store.newRecordKey(Pages.JOB, READER);
     return store;
   }
 

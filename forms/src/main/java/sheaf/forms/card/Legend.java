@@ -2,10 +2,15 @@ package sheaf.forms.card;
 
 import java.awt.Color;
 import java.io.IOException;
+import java.util.List;
+import java.util.function.Function;
 import sheaf.core.group.Offset;
 import sheaf.core.layout.Ink.Weight;
 import sheaf.core.page.MmPoint;
 import sheaf.core.page.MmRect;
+import sheaf.core.picture.PairPicture;
+import sheaf.core.picture.Shape;
+import sheaf.core.picture.Signs;
 import sheaf.core.result.PairResult;
 import sheaf.forms.draw.Pen;
 
@@ -21,13 +26,11 @@ final class Legend {
 
   private final Pen pen;
   private final MmRect room;
-  private final Symbols symbols;
   private int entries;
 
   private Legend(Pen pen, MmRect room) {
     this.pen = pen;
     this.room = room;
-    this.symbols = new Symbols(pen);
   }
 
   /** Millimetres that a legend takes. */
@@ -37,31 +40,24 @@ final class Legend {
 
   static void draw(PairResult pair, MmRect room, Pen pen) throws IOException {
     Legend legend = new Legend(pen, room);
-    Symbols symbols = legend.symbols;
-    legend.entry("field point's hole", at -> symbols.fieldHole(at, HOLE));
-    legend.entry("broadhead's hole", at -> symbols.broadheadHole(at, HOLE));
+    legend.entry("field point's hole", at -> Signs.fieldHole(at, HOLE));
+    legend.entry("broadhead's hole", at -> Signs.broadheadHole(at, HOLE));
     if (pair.offset().isPresent()) {
-      legend.entry("centre of field points", symbols::fieldCentre);
-      legend.entry("centre of broadheads", symbols::broadheadCentre);
+      legend.entry("centre of field points", Signs::fieldCentre);
+      legend.entry("centre of broadheads", Signs::broadheadCentre);
     }
-    legend.entry("aim dot", at -> symbols.aim(at, 2));
+    legend.entry("aim dot", at -> Signs.aim(at, 2));
     if (pair.offset().flatMap(Offset::region).isPresent()) {
       String meaning =
-          GroupPicture.regionFits(pair) ? "95 % region of that centre" : "95 % region: far wider";
-      legend.entry(meaning, at -> symbols.region(at, 2, 1.3, 0));
+          PairPicture.regionFits(pair) ? "95 % region of that centre" : "95 % region: far wider";
+      legend.entry(meaning, at -> Signs.region(at, 2, 1.3, 0));
     }
   }
 
-  /** Draws one sign at a place. */
-  @FunctionalInterface
-  private interface Sign {
-    void draw(MmPoint place) throws IOException;
-  }
-
-  private void entry(String meaning, Sign sign) throws IOException {
+  private void entry(String meaning, Function<MmPoint, List<Shape>> sign) throws IOException {
     double x = room.x() + entries % 2 * room.width() / 2;
     double y = room.y() + (entries / 2 + 0.5) * ROW;
-    sign.draw(new MmPoint(x + SIGN / 2, y));
+    PicturePainter.paint(sign.apply(new MmPoint(x + SIGN / 2, y)), pen);
     pen.colour(Color.BLACK);
     pen.text(meaning, x + SIGN + 0.6, y + 0.85, Weight.REGULAR, SIZE);
     entries++;

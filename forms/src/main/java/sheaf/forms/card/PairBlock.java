@@ -4,8 +4,9 @@ import java.io.IOException;
 import sheaf.core.layout.Ink.Align;
 import sheaf.core.layout.Ink.Weight;
 import sheaf.core.page.MmRect;
+import sheaf.core.picture.PairPicture;
+import sheaf.core.picture.Picture;
 import sheaf.core.result.PairResult;
-import sheaf.core.result.Verdict;
 import sheaf.forms.draw.Part;
 import sheaf.forms.draw.TaggedPen;
 import sheaf.forms.draw.Typeface;
@@ -44,27 +45,20 @@ record PairBlock(PairResult pair, double pictureHeight) implements Block {
   public void draw(TaggedPen pen, Part document, MmRect room) throws IOException {
     double legend = Legend.height(pair);
     MmRect frame = new MmRect(room.x(), room.y(), pictureWidth(room.width()), pictureHeight);
+    Picture picture = PairPicture.of(pair, frame);
     MmRect below = new MmRect(frame.x(), frame.bottom() + 1.5, frame.width(), legend);
     MmRect all =
         new MmRect(frame.x(), frame.y(), frame.width(), below.bottom() - frame.y()).grow(0.5);
     pen.figure(
         document,
-        alternative(),
+        picture.words(),
         all,
         p -> {
-          GroupPicture.draw(pair, frame, p);
+          PicturePainter.paint(picture.shapes(), p);
           Legend.draw(pair, below, p);
         });
     double left = frame.right() + GAP;
     numbers(pen, document, new MmRect(left, room.y(), room.right() - left, room.height() - BELOW));
-  }
-
-  private String alternative() {
-    return "The pair sheet as it was shot: %d field points and %d broadheads around the aim. %s"
-        .formatted(
-            pair.field().map(g -> g.size()).orElse(0),
-            pair.broadhead().map(g -> g.size()).orElse(0),
-            Verdict.of(pair));
   }
 
   private double numbersHeight(Typeface typeface, double width) {
