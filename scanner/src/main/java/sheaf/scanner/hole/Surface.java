@@ -242,9 +242,14 @@ public final class Surface {
     return Grid.of(square, hidden(square));
   }
 
-  /** Where in a square even a dark opening cannot be told. */
+  /** Where in a square the paper's tone says nothing, or is mixed with that of thick print. */
+  boolean[] thickPrintToo(Square square) {
+    return set(square, KnownInk.HIDDEN | KnownInk.SOLID);
+  }
+
+  /** Where in a square even a dark opening cannot be told, thick print included. */
   boolean[] covered(Square square) {
-    return set(square, KnownInk.COVERED);
+    return set(square, KnownInk.COVERED | KnownInk.SOLID);
   }
 
   /** Where a square is inside thick print. */
