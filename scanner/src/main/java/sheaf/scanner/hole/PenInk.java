@@ -3,7 +3,6 @@ package sheaf.scanner.hole;
 import java.util.Optional;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
-import org.opencv.core.Rect;
 import org.opencv.core.Scalar;
 import org.opencv.imgproc.Imgproc;
 import sheaf.scanner.opencv.Mats;
@@ -29,66 +28,104 @@ final class PenInk {
   /** The blurred edge of a line belongs to it: so many pixels. */
   private static final int EDGE = 7;
 
+  /** What lies so far beside a place, in pixels, tells whether there is ink. */
+  private static final int AROUND = WIDTH / 2 + EDGE / 2;
+
+  /** Of the paper's tone every so many pixels along and down tell enough. */
+  private static final int PITCH = 4;
+
   private static final int CHANNELS = 3;
 
-  private PenInk() {}
+  private final Mat colour;
+  private final Optional<BehindColour> behind;
+  private final float[] whites;
+
+  private PenInk(Mat colour, Optional<BehindColour> behind, float[] whites) {
+    this.colour = colour;
+    this.behind = behind;
+    this.whites = whites;
+  }
 
   /**
-   * 1 where there is ink and no slit, else 0.
+   * In a square, where the paper has one tone.
    *
-   * @param colour the sheet in blue, green, red
-   * @param kind what lies behind
-   * @param behind its colour, where it has one
-   * @param reach how far from the circle's centre to look, in pixels
+   * @param colour the sheet in blue, green, red, looked at as long as this is used
+   * @param behind the colour that lies behind; empty where it has none
    */
-  static Grid around(
-      Mat colour, Seeds.Kind kind, BehindColour behind, Circle circle, double reach) {
-    int half = (int) Math.ceil(reach) + 2;
-    int left = Math.max(0, (int) circle.x() - half);
-    int top = Math.max(0, (int) circle.y() - half);
-    int right = Math.min(colour.cols(), (int) circle.x() + half);
-    int bottom = Math.min(colour.rows(), (int) circle.y() + half);
+  static PenInk in(Mat colour, Square square, Optional<BehindColour> behind) {
+    float[] whites = new float[CHANNELS];
+    byte[] some = square.some(colour, PITCH);
+    for (int c = 0; c < CHANNELS; c++) {
+      whites[c] = 1f / Tones.percentile(some, c, CHANNELS, 0.5);
+    }
+    return new PenInk(colour, behind, whites);
+  }
+
+  /**
+   * Sets where there is ink and no slit.
+   *
+   * @param set for each pixel of a tile, row by row
+   */
+  void addTo(boolean[] set, Square tile) {
+    Square wide = tile.grow(AROUND);
+    byte[] inks = new byte[wide.pixels()];
+    byte[] backings = new byte[inks.length];
+    if (!split(wide, inks, backings)) {
+      return;
+    }
     try (Mats mats = new Mats()) {
-      Mat part = mats.own(colour.submat(new Rect(left, top, right - left, bottom - top)));
-      byte[] pixels = new byte[(int) part.total() * CHANNELS];
-      mats.own(part.clone()).get(0, 0, pixels);
-      Mat backing = mats.own(new Mat(part.size(), CvType.CV_8U));
-      Mat ink = mats.own(new Mat(part.size(), CvType.CV_8U));
-      split(
-          pixels,
-          kind == Seeds.Kind.COLOURED ? Optional.of(behind) : Optional.empty(),
-          ink,
-          backing);
-      Imgproc.dilate(backing, backing, mats.disc(WIDTH));
-      ink.setTo(new Scalar(0), backing);
+      Mat ink = mats.own(new Mat(wide.side(), wide.side(), CvType.CV_8U));
+      ink.put(0, 0, inks);
+      if (behind.isPresent()) {
+        Mat backing = mats.own(new Mat(wide.side(), wide.side(), CvType.CV_8U));
+        backing.put(0, 0, backings);
+        Imgproc.dilate(backing, backing, mats.disc(WIDTH));
+        ink.setTo(new Scalar(0), backing);
+      }
       Imgproc.dilate(ink, ink, mats.disc(EDGE));
-      return Grid.around(ink, circle.x() - left, circle.y() - top, reach).cutFrom(left, top);
+      ink.get(0, 0, inks);
+    }
+    for (int i = 0; i < set.length; i++) {
+      int row = i / tile.side() + AROUND;
+      set[i] |= inks[row * wide.side() + i % tile.side() + AROUND] != 0;
     }
   }
 
-  /** What may be ink, and what surely is backing. */
-  private static void split(byte[] pixels, Optional<BehindColour> behind, Mat ink, Mat backing) {
-    double[] paper = new double[CHANNELS];
-    for (int c = 0; c < CHANNELS; c++) {
-      paper[c] = Tones.percentile(pixels, c, CHANNELS, 0.5);
+  /** What may be ink, and what surely is backing; whether there may be ink at all. */
+  private boolean split(Square square, byte[] inks, byte[] backings) {
+    byte[] pixels = square.bytes(colour);
+    boolean any = false;
+    int end = square.endColumn(colour.cols());
+    int last = square.endRow(colour.rows());
+    for (int y = square.firstRow(); y < last; y++) {
+      for (int x = square.firstColumn(); x < end; x++) {
+        int i = y * square.side() + x;
+        float blue = (pixels[CHANNELS * i] & 0xFF) * whites[0];
+        float green = (pixels[CHANNELS * i + 1] & 0xFF) * whites[1];
+        float red = (pixels[CHANNELS * i + 2] & 0xFF) * whites[2];
+        if (isInk(blue, green, red)) {
+          inks[i] = 1;
+          any = true;
+        }
+        if (behind.isPresent() && isBacking(blue, green, red)) {
+          backings[i] = 1;
+        }
+      }
     }
-    byte[] inks = new byte[pixels.length / CHANNELS];
-    byte[] backings = new byte[inks.length];
-    for (int i = 0; i < inks.length; i++) {
-      float blue = (float) ((pixels[CHANNELS * i] & 0xFF) / paper[0]);
-      float green = (float) ((pixels[CHANNELS * i + 1] & 0xFF) / paper[1]);
-      float red = (float) ((pixels[CHANNELS * i + 2] & 0xFF) / paper[2]);
-      // What the eye takes for brightness (ITU-R BT.601).
-      double darkness = 1 - 0.299 * red - 0.587 * green - 0.114 * blue;
-      double spread = Math.max(blue, Math.max(green, red)) - Math.min(blue, Math.min(green, red));
-      inks[i] = (byte) (darkness > DARK && (behind.isPresent() || spread > COLOURFUL) ? 1 : 0);
-      backings[i] =
-          (byte)
-              (behind.filter(seen -> seen.shines(seen.amount(blue, green, red))).isPresent()
-                  ? 1
-                  : 0);
-    }
-    ink.put(0, 0, inks);
-    backing.put(0, 0, backings);
+    return any;
+  }
+
+  private boolean isInk(float blue, float green, float red) {
+    // What the eye takes for brightness (ITU-R BT.601).
+    double darkness = 1 - 0.299 * red - 0.587 * green - 0.114 * blue;
+    return darkness > DARK
+        && (behind.isPresent()
+            || Math.max(blue, Math.max(green, red)) - Math.min(blue, Math.min(green, red))
+                > COLOURFUL);
+  }
+
+  private boolean isBacking(float blue, float green, float red) {
+    BehindColour seen = behind.get();
+    return seen.shines(seen.amount(blue, green, red));
   }
 }
