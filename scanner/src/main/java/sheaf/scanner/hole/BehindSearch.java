@@ -48,9 +48,6 @@ final class BehindSearch {
 
   private static final int CHANNELS = 3;
 
-  /** Places are so many apart where some are enough; the number is prime to a row's usual ones. */
-  private static final int PITCH = 13;
-
   private final float[][] shares;
   private final float[] strengths;
   private final int columns;
@@ -196,22 +193,14 @@ final class BehindSearch {
 
   /** 255 where there is more colour than paper has, as far as it is wide. */
   private Mat wide(Mats mats) {
-    double from = Math.max(LEAST, TIMES_MEDIAN * usual());
+    float[] sorted = strengths.clone();
+    Arrays.sort(sorted);
+    double from = Math.max(LEAST, TIMES_MEDIAN * sorted[sorted.length / 2]);
     byte[] set = new byte[strengths.length];
     for (int i = 0; i < set.length; i++) {
       set[i] = (byte) (strengths[i] > from ? 255 : 0);
     }
     return wide(set, mats);
-  }
-
-  /** The median strength: that of every so manieth place tells it. */
-  private float usual() {
-    float[] some = new float[(strengths.length + PITCH - 1) / PITCH];
-    for (int i = 0; i < some.length; i++) {
-      some[i] = strengths[i * PITCH];
-    }
-    Arrays.sort(some);
-    return some[some.length / 2];
   }
 
   private Mat wide(byte[] set, Mats mats) {
