@@ -104,6 +104,27 @@ class StartScriptTest {
   }
 
   @Test
+  void startsWithTheClassesOfAFirstReading() throws Exception {
+    Path scans = Files.createDirectories(root.resolve("sample-scans/scans"));
+    Files.writeString(scans.resolve("job-2-first-pair-backing.jpg"), "");
+    program(
+        programs.resolve("java"),
+        """
+        #!/bin/sh
+        for word; do
+          case $word in
+            -version) echo 'openjdk version "17.0.1" 2021-10-19' >&2 ;;
+            -XX:ArchiveClassesAtExit=*) echo kept >"${word#*=}" ;;
+            -XX:SharedArchiveFile=*) cat "${word#*=}" ;;
+          esac
+        done
+        """);
+    assertThat(start("--version")).isEqualTo("kept\n");
+    assertThat(start("--version")).isEqualTo("kept\n");
+    assertThat(root.resolve("target/building")).doesNotExist();
+  }
+
+  @Test
   void startsFromAnywhereThroughALink() throws Exception {
     Path link = folder.resolve("link");
     Files.createSymbolicLink(link, Path.of("a tree", "sheaf"));

@@ -148,9 +148,9 @@ final class BehindColour {
     return LUMA[0] * blue + LUMA[1] * green + LUMA[2] * red;
   }
 
-  /** With less in the mean of four pixels, none of them shows it. */
+  /** With less in the mean of four pixels, none of them shows it, even if rounding took of it. */
   float none() {
-    return from / 4;
+    return from / 5;
   }
 
   /** Whether it takes smoothing to tell it from a camera's noise. */

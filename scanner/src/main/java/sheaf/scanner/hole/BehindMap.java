@@ -1,6 +1,7 @@
 package sheaf.scanner.hole;
 
 import java.util.List;
+import java.util.Optional;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
 import org.opencv.core.Rect;
@@ -13,6 +14,9 @@ public final class BehindMap {
 
   /** Over so many pixels a weak colour is smoothed, so that a camera's noise does not show it. */
   private static final double SMOOTH = 1.5;
+
+  /** What lies so many times that far off still counts. */
+  private static final double SMOOTHED = 4;
 
   private final Mat colour;
   private final List<PaperTone> tints;
@@ -38,9 +42,10 @@ public final class BehindMap {
     return behind.isWeak();
   }
 
-  /** Where a pen wrote, as far as colour tells; see {@link PenInk}. */
-  Grid penInk(Seeds.Kind kind, Circle middle, double reach) {
-    return PenInk.around(colour, kind, behind, middle, reach);
+  /** Where a pen wrote in a square, as far as colour tells. */
+  PenInk penInk(Seeds.Kind kind, Square square) {
+    return PenInk.in(
+        colour, square, kind == Seeds.Kind.COLOURED ? Optional.of(behind) : Optional.empty());
   }
 
   /**
@@ -52,31 +57,32 @@ public final class BehindMap {
     int rows = (colour.rows() + 1) / 2;
     Mat half = new Mat(rows, columns, CvType.CV_32F);
     Pairs pairs = new Pairs(colour);
+    byte[] means = new byte[3 * columns];
     float[] values = new float[columns];
-    float[][] whites = new float[3][columns];
-    float[][] sums = new float[3][columns];
     List<PaperTone.Rows> tintRows = tints.stream().map(tint -> tint.rows(0.5, 2, columns)).toList();
-    for (int y = 0; y < rows; y++) {
-      pairs.read(y);
-      whites(tintRows, 2 * y + 0.5, whites);
-      for (int channel = 0; channel < sums.length; channel++) {
-        pairs.sums(channel, sums[channel]);
+    try (Mats mats = new Mats()) {
+      Mat mean = mats.own(Halves.of(colour));
+      for (int y = 0; y < rows; y++) {
+        mean.get(y, 0, means);
+        float[][] whites = whites(tintRows, 2 * y + 0.5);
         for (int x = 0; x < columns; x++) {
-          sums[channel][x] *= whites[channel][x] / 4;
+          float blue = whites[0][x];
+          float green = whites[1][x];
+          float red = whites[2][x];
+          float amount =
+              behind.amount(
+                  (means[3 * x] & 0xFF) * blue,
+                  (means[3 * x + 1] & 0xFF) * green,
+                  (means[3 * x + 2] & 0xFF) * red);
+          if (behind.isWeak()) {
+            values[x] = amount;
+          } else {
+            values[x] =
+                amount < behind.none() ? 0 : pairs.at(y).backing(x, blue, green, red, behind);
+          }
         }
+        half.put(y, 0, values);
       }
-      for (int x = 0; x < columns; x++) {
-        float mean = behind.amount(sums[0][x], sums[1][x], sums[2][x]);
-        if (behind.isWeak()) {
-          values[x] = mean;
-        } else {
-          values[x] =
-              mean < behind.none()
-                  ? 0
-                  : pairs.backing(x, whites[0][x], whites[1][x], whites[2][x], behind);
-        }
-      }
-      half.put(y, 0, values);
     }
     if (behind.isWeak()) {
       smoothShares(half, SMOOTH / 2);
@@ -98,28 +104,42 @@ public final class BehindMap {
   }
 
   /** One divided by the paper's tones, of blue, green and red along a row. */
-  private static void whites(List<PaperTone.Rows> tints, double y, float[][] whites) {
+  private static float[][] whites(List<PaperTone.Rows> tints, double y) {
+    float[][] whites = new float[tints.size()][];
     for (int channel = 0; channel < whites.length; channel++) {
-      float[] white = whites[channel];
-      tints.get(channel).at(y, white);
-      for (int i = 0; i < white.length; i++) {
-        white[i] = 1 / white[i];
-      }
+      whites[channel] = tints.get(channel).whites(y);
     }
+    return whites;
   }
 
   /** How surely each place of a square shows the colour that lies behind, 0 to 1, row by row. */
   public float[] in(Square square) {
+    return behind.isWeak() ? smoothed(square) : amounts(square);
+  }
+
+  private float[] smoothed(Square square) {
+    Square wide = square.grow((int) Math.ceil(SMOOTHED * SMOOTH));
+    float[] shares = amounts(wide);
+    try (Mats mats = new Mats()) {
+      Mat map = mats.own(new Mat(wide.side(), wide.side(), CvType.CV_32F));
+      map.put(0, 0, shares);
+      smoothShares(map, SMOOTH);
+      map.get(0, 0, shares);
+    }
+    return wide.middle(shares, square.left() - wide.left());
+  }
+
+  /** Amounts of a weak colour, shares of another. */
+  private float[] amounts(Square square) {
     int side = square.side();
     byte[] bytes = square.bytes(colour);
     float[] backing = new float[square.pixels()];
-    float[][] whites = new float[3][side];
     List<PaperTone.Rows> tintRows =
         tints.stream().map(tint -> tint.rows(square.left(), 1, side)).toList();
     int end = square.endColumn(colour.cols());
     int last = square.endRow(colour.rows());
     for (int y = square.firstRow(); y < last; y++) {
-      whites(tintRows, (double) square.top() + y, whites);
+      float[][] whites = whites(tintRows, (double) square.top() + y);
       for (int x = square.firstColumn(); x < end; x++) {
         int i = y * side + x;
         float amount =
@@ -128,14 +148,6 @@ public final class BehindMap {
                 (bytes[3 * i + 1] & 0xFF) * whites[1][x],
                 (bytes[3 * i + 2] & 0xFF) * whites[2][x]);
         backing[i] = behind.isWeak() ? amount : behind.share(amount);
-      }
-    }
-    if (behind.isWeak()) {
-      try (Mats mats = new Mats()) {
-        Mat map = mats.own(new Mat(side, side, CvType.CV_32F));
-        map.put(0, 0, backing);
-        smoothShares(map, SMOOTH);
-        map.get(0, 0, backing);
       }
     }
     return backing;

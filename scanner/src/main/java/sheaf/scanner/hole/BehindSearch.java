@@ -9,7 +9,6 @@ import java.util.stream.IntStream;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
 import org.opencv.core.Rect;
-import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
 import sheaf.scanner.opencv.Mats;
 import sheaf.scanner.sheet.FlatSheet;
@@ -23,7 +22,7 @@ import sheaf.scanner.sheet.FlatSheet;
  */
 final class BehindSearch {
 
-  /** Spots are sought on a picture reduced by this. */
+  /** Spots are sought on a picture reduced by this: halved twice. */
   private static final int REDUCTION = 4;
 
   private static final double MM = FlatSheet.PIXELS_PER_MM / REDUCTION;
@@ -47,24 +46,21 @@ final class BehindSearch {
 
   private static final double SAME_LIGHT = 1.8;
 
-  /**
-   * Paper this bright in a channel may be brighter than the camera tells: then whatever is darker,
-   * like a flap in its own shadow, seems to have a colour.
-   */
-  private static final float CLIPPED = 251;
-
   private static final int CHANNELS = 3;
 
   private final float[][] shares;
   private final float[] strengths;
   private final int columns;
 
-  private BehindSearch(float[][] shares, boolean[] clipped, int columns) {
+  private BehindSearch(float[][] shares, int columns) {
     this.shares = shares;
     this.columns = columns;
     this.strengths = new float[shares[0].length];
     for (int i = 0; i < strengths.length; i++) {
-      strengths[i] = (float) Spot.of(shares[0][i], shares[1][i], shares[2][i]).strength();
+      float blue = shares[0][i];
+      float green = shares[1][i];
+      float red = shares[2][i];
+      strengths[i] = (float) Spot.strength(Spot.across(blue, red), Spot.up(blue, green, red));
     }
   }
 
@@ -72,14 +68,23 @@ final class BehindSearch {
   private record Spot(double[] colour, double across, double up) {
 
     static Spot of(double blue, double green, double red) {
-      return new Spot(
-          new double[] {blue, green, red},
-          (red - blue) / Math.sqrt(2),
-          (2 * green - blue - red) / Math.sqrt(6));
+      return new Spot(new double[] {blue, green, red}, across(blue, red), up(blue, green, red));
+    }
+
+    static double across(double blue, double red) {
+      return (red - blue) / Math.sqrt(2);
+    }
+
+    static double up(double blue, double green, double red) {
+      return (2 * green - blue - red) / Math.sqrt(6);
+    }
+
+    static double strength(double across, double up) {
+      return Math.sqrt(across * across + up * up);
     }
 
     double strength() {
-      return Math.sqrt(across * across + up * up);
+      return strength(across, up);
     }
 
     double light() {
@@ -131,29 +136,24 @@ final class BehindSearch {
 
   private static BehindSearch of(Mat colour, List<PaperTone> tints, Rect sought) {
     try (Mats mats = new Mats()) {
-      Mat small = mats.mat();
-      double scale = 1.0 / REDUCTION;
-      Mat part = mats.own(colour.submat(sought));
-      Imgproc.resize(part, small, new Size(), scale, scale, Imgproc.INTER_AREA);
+      Mat half = mats.own(Halves.of(mats.own(colour.submat(sought))));
+      Mat small = mats.own(Halves.of(half));
       int columns = small.cols();
       byte[] bytes = new byte[(int) small.total() * CHANNELS];
       small.get(0, 0, bytes);
       float[][] shares = new float[CHANNELS][bytes.length / CHANNELS];
       double middle = (REDUCTION - 1) / 2.0;
-      boolean[] clipped = new boolean[shares[0].length];
-      float[] tones = new float[columns];
       for (int c = 0; c < CHANNELS; c++) {
         PaperTone.Rows rows = tints.get(c).rows(sought.x + middle, REDUCTION, columns);
         for (int y = 0; y < small.rows(); y++) {
-          rows.at(sought.y + y * REDUCTION + middle, tones);
+          float[] tones = rows.at(sought.y + y * REDUCTION + middle);
           for (int x = 0; x < columns; x++) {
             int i = y * columns + x;
             shares[c][i] = (bytes[CHANNELS * i + c] & 0xFF) / tones[x];
-            clipped[i] |= tones[x] >= CLIPPED;
           }
         }
       }
-      return new BehindSearch(shares, clipped, columns);
+      return new BehindSearch(shares, columns);
     }
   }
 
@@ -164,14 +164,15 @@ final class BehindSearch {
       int[] of = new int[strengths.length];
       labels.get(0, 0, of);
       List<List<Integer>> places = new ArrayList<>();
-      for (int i = 0; i < count; i++) {
+      for (int i = 1; i < count; i++) {
         places.add(new ArrayList<>());
       }
       for (int i = 0; i < of.length; i++) {
-        places.get(of[i]).add(i);
+        if (of[i] > 0) {
+          places.get(of[i] - 1).add(i);
+        }
       }
       return places.stream()
-          .skip(1)
           .filter(spot -> spot.size() < LARGEST * MM * MM)
           .map(this::look)
           .toList();

@@ -20,64 +20,43 @@ final class Closeup {
 
   static final double DARK_FULL = 0.5;
 
-  /** From this on a place counts as open; below {@link #SURELY_PAPER} it is paper. */
-  private static final float OPEN = 0.5f;
-
+  /** Less open than this, a place is paper. */
   private static final float SURELY_PAPER = 0.3f;
 
   /** An opening has ended when so many pixels in a row are closed: fibres cross openings. */
   private static final int ENDED = 3;
 
   private final Square square;
-  private final int[][] rings;
+  private final int[] rings;
   private final boolean openings;
-  private final int[] tone;
-  private final long[] shading;
-  private final long[] opening;
-  private final boolean[] open;
+  private final int[] pixels;
   private final boolean[] hidesOpening;
 
   private Closeup(Square square, Surface surface, Seeds.Kind kind) {
     this.square = square;
     this.rings = RimProfile.rings(square.side());
     this.openings = kind != Seeds.Kind.FAINT;
-    int pixels = square.pixels();
-    this.tone = new int[pixels];
-    this.shading = new long[pixels];
-    this.opening = new long[pixels];
-    this.open = new boolean[pixels];
-    boolean[] hidden = surface.hidden(square);
-    boolean[] covered = surface.covered(square);
-    if (openings) {
-      boolean[] solid = surface.solid(square);
-      for (int i = 0; i < pixels; i++) {
-        hidden[i] |= solid[i];
-        covered[i] |= solid[i];
-      }
-    }
-    this.hidesOpening = kind == Seeds.Kind.DARK ? covered : new boolean[pixels];
+    boolean[] hidden = openings ? surface.thickPrintToo(square) : surface.hidden(square);
+    boolean[] covered =
+        kind == Seeds.Kind.DARK ? surface.covered(square) : new boolean[square.pixels()];
+    this.hidesOpening = covered;
     float[] darkness = surface.darkness(square);
     float[] shares =
         switch (kind) {
           case COLOURED -> surface.behind().orElseThrow().in(square);
           case DARK -> dark(darkness, covered);
-          case FAINT -> new float[pixels];
+          case FAINT -> new float[square.pixels()];
         };
-    count(smooth(darkness), shares, hidden);
+    this.pixels = pixels(smooth(darkness), shares, hidden);
   }
 
-  private void count(float[] darkness, float[] shares, boolean[] hidden) {
-    for (int i = 0; i < darkness.length; i++) {
-      open[i] = shares[i] > OPEN;
-      if (!hidden[i] && shares[i] < SURELY_PAPER) {
-        tone[i] = Signs.tone(darkness[i]);
-        shading[i] = Signs.shading(darkness[i]);
-        opening[i] = Signs.opening(darkness[i], shares[i]);
-      } else {
-        tone[i] = Signs.NO_PAPER;
-        opening[i] = Signs.opening(shares[i]);
-      }
+  private static int[] pixels(float[] darkness, float[] shares, boolean[] hidden) {
+    int[] pixels = new int[darkness.length];
+    for (int i = 0; i < pixels.length; i++) {
+      boolean paper = !hidden[i] && shares[i] < SURELY_PAPER;
+      pixels[i] = paper ? Signs.paper(darkness[i], shares[i]) : Signs.noPaper(shares[i]);
     }
+    return pixels;
   }
 
   /** Cuts the square that reaches so many pixels from a place. */
@@ -85,8 +64,8 @@ final class Closeup {
     return new Closeup(Square.around(x, y, reach), surface, kind);
   }
 
-  /** Steps from a centre's index to the places at each distance from it. */
-  int[][] rings() {
+  /** Steps from a centre's index to the places at each distance from it, ring by ring. */
+  int[] rings() {
     return rings;
   }
 
@@ -100,29 +79,21 @@ final class Closeup {
     return openings;
   }
 
-  /** For each pixel, the paper's smoothed tone as in {@link Signs#tone}. */
-  int[] tone() {
-    return tone;
-  }
-
-  /** For each pixel, what {@link Signs#shading} says of it. */
-  long[] shading() {
-    return shading;
-  }
-
-  /** For each pixel, what {@link Signs#opening} says of it. */
-  long[] opening() {
-    return opening;
+  /** What each pixel says, as in {@link Signs}. */
+  int[] pixels() {
+    return pixels;
   }
 
   /** Distance at which the opening ends, seen from a centre; -1 where that cannot be told. */
   int end(int centre, int direction) {
     int closed = 0;
-    for (int distance = RimProfile.FIRST; distance < rings.length; distance++) {
-      closed = open[centre + rings[distance][direction]] ? 0 : closed + 1;
+    for (int place = RimProfile.FIRST * Signs.RING + direction;
+        place < rings.length;
+        place += Signs.RING) {
+      closed = Signs.isOpen(pixels[centre + rings[place]]) ? 0 : closed + 1;
       if (closed == ENDED) {
-        int end = distance - ENDED + 1;
-        return hidesOpening[centre + rings[end][direction]] ? -1 : end;
+        int end = place - (ENDED - 1) * Signs.RING;
+        return hidesOpening[centre + rings[end]] ? -1 : end / Signs.RING;
       }
     }
     return -1;

@@ -23,15 +23,14 @@ final class Grain {
   /** Standard deviation within a part of a picture, as a share of the paper's tone. */
   static double of(Mat grey, PaperTone tone, Rect part) {
     byte[][] rows = new byte[2 * REACH + 1][grey.cols()];
-    float[] tones = new float[grey.cols()];
-    PaperTone.Rows toneRows = tone.rows(0, 1, tones.length);
+    PaperTone.Rows toneRows = tone.rows(0, 1, grey.cols());
     double sum = 0;
     int count = 0;
     for (int y = part.y + REACH; y < part.y + part.height - REACH; y += PITCH) {
       for (int i = 0; i < rows.length; i++) {
         grey.get(y + i - REACH, 0, rows[i]);
       }
-      toneRows.at(y, tones);
+      float[] tones = toneRows.at(y);
       for (int x = part.x + REACH; x < part.x + part.width - REACH; x += PITCH) {
         sum += Math.min(MOST, offMean(rows, x) / tones[x]);
         count++;

@@ -1,5 +1,6 @@
 package sheaf.scanner.hole;
 
+import java.util.function.Function;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
@@ -12,16 +13,51 @@ import sheaf.scanner.opencv.Mats;
  */
 public final class Grid {
 
+  /** One that is worked out where it is looked at is so by tiles of so many pixels a side. */
+  private static final int TILE = 32;
+
   private final float[] values;
   private final int side;
   private final int left;
   private final int top;
+  private final Function<Square, float[]> source;
 
-  private Grid(float[] values, int side, int left, int top) {
+  /** For each tile, whether its values are there; empty when all are. */
+  private final boolean[] tiles;
+
+  private Grid(
+      float[] values,
+      int side,
+      int left,
+      int top,
+      Function<Square, float[]> source,
+      boolean[] tiles) {
     this.values = values;
     this.side = side;
     this.left = left;
     this.top = top;
+    this.source = source;
+    this.tiles = tiles;
+  }
+
+  private Grid(float[] values, int side, int left, int top) {
+    this(values, side, left, top, tile -> values, new boolean[0]);
+  }
+
+  /**
+   * The values of a square, worked out where they are looked at; for one thread.
+   *
+   * @param source of the values in any square, row by row
+   */
+  static Grid lazily(Square square, Function<Square, float[]> source) {
+    int across = square.side() / TILE + 1;
+    return new Grid(
+        new float[square.pixels()],
+        square.side(),
+        square.left(),
+        square.top(),
+        source,
+        new boolean[across * across]);
   }
 
   /** The values of a square, row by row. */
@@ -31,11 +67,16 @@ public final class Grid {
 
   /** 1 where a square's pixels are set, else 0. */
   static Grid of(Square square, boolean[] set) {
-    float[] values = new float[set.length];
+    return new Grid(square, numbers(set));
+  }
+
+  /** 1 where it is set, else 0. */
+  static float[] numbers(boolean[] set) {
+    float[] numbers = new float[set.length];
     for (int i = 0; i < set.length; i++) {
-      values[i] = set[i] ? 1 : 0;
+      numbers[i] = set[i] ? 1 : 0;
     }
-    return new Grid(square, values);
+    return numbers;
   }
 
   /** Cuts the square that reaches so many pixels from a place; the map has one channel. */
@@ -47,11 +88,6 @@ public final class Grid {
   /** A map that is zero everywhere. */
   public static Grid zero() {
     return new Grid(new float[1], 1, 0, 0);
-  }
-
-  /** The same of a map that was itself cut from the whole sheet's, from a column and row on. */
-  Grid cutFrom(int column, int row) {
-    return new Grid(values, side, left + column, top + row);
   }
 
   private static Grid cut(Mat map, int left, int top, int side) {
@@ -81,15 +117,6 @@ public final class Grid {
     return new Grid(values, side, left, top);
   }
 
-  /** At each place the larger of two squares cut alike. */
-  Grid or(Grid other) {
-    float[] both = new float[values.length];
-    for (int i = 0; i < both.length; i++) {
-      both[i] = Math.max(values[i], other.values[i]);
-    }
-    return new Grid(both, side, left, top);
-  }
-
   /** The value at a place between pixels, interpolated; zero outside. */
   public float at(double x, double y) {
     int column = (int) Math.floor(x) - left;
@@ -97,11 +124,31 @@ public final class Grid {
     if (column < 0 || row < 0 || column + 1 >= side || row + 1 >= side) {
       return 0;
     }
+    if (tiles.length > 0) {
+      fill(column / TILE, row / TILE);
+    }
     float fx = (float) (x - left - column);
     float fy = (float) (y - top - row);
     int i = row * side + column;
     float upper = values[i] + fx * (values[i + 1] - values[i]);
     float lower = values[i + side] + fx * (values[i + side + 1] - values[i + side]);
     return upper + fy * (lower - upper);
+  }
+
+  /** A tile has a column and a row of the next ones too, to interpolate with. */
+  private void fill(int right, int down) {
+    int tile = down * (side / TILE + 1) + right;
+    if (tiles[tile]) {
+      return;
+    }
+    tiles[tile] = true;
+    int column = right * TILE;
+    int row = down * TILE;
+    Square square = new Square(left + column, top + row, TILE + 1);
+    float[] own = source.apply(square);
+    int width = Math.min(square.side(), side - column);
+    for (int y = 0; y < Math.min(square.side(), side - row); y++) {
+      System.arraycopy(own, y * square.side(), values, (row + y) * side + column, width);
+    }
   }
 }

@@ -10,6 +10,7 @@ final class Pairs {
   private final int last;
   private final byte[] upper;
   private final byte[] lower;
+  private int read = -1;
 
   Pairs(Mat picture) {
     this.picture = picture;
@@ -17,6 +18,15 @@ final class Pairs {
     this.last = picture.cols() - 1;
     this.upper = new byte[picture.cols() * channels];
     this.lower = new byte[picture.cols() * channels];
+  }
+
+  /** Reads two rows, unless they are the last ones read. */
+  Pairs at(int pair) {
+    if (pair != read) {
+      read = pair;
+      read(pair);
+    }
+    return this;
   }
 
   void read(int pair) {

@@ -3,6 +3,7 @@ package sheaf.scanner.hole;
 import java.util.ArrayList;
 import java.util.List;
 import org.opencv.core.Core;
+import org.opencv.core.CvType;
 import org.opencv.core.Mat;
 import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
@@ -22,6 +23,12 @@ public final class PaperTone {
    * than twice as wide as any hole or ring, so that paper has the majority.
    */
   private static final int WINDOW = 31;
+
+  /** So many rows of a sheet share their tones: from one to the next nothing can be seen of it. */
+  private static final int BAND = 4;
+
+  /** No band yet. */
+  private static final int NONE = Integer.MIN_VALUE;
 
   private final float[] tones;
   private final int columns;
@@ -61,6 +68,18 @@ public final class PaperTone {
     }
   }
 
+  /** The tones over the whole sheet at some size, 8-bit; the caller releases it. */
+  Mat over(Size size) {
+    try (Mats mats = new Mats()) {
+      Mat known = mats.own(new Mat(rows, columns, CvType.CV_32F));
+      known.put(0, 0, tones);
+      known.convertTo(known, CvType.CV_8U);
+      Mat over = new Mat();
+      Imgproc.resize(known, over, size, 0, 0, Imgproc.INTER_LINEAR);
+      return over;
+    }
+  }
+
   /**
    * The tones along rows that begin alike.
    *
@@ -72,16 +91,22 @@ public final class PaperTone {
     return new Rows(x, step, count);
   }
 
-  /** Interpolates along one row after another. */
+  /** Interpolates along one row after another, which may not be written to. */
   public final class Rows {
 
     private final int[] before;
     private final float[] within;
     private final float[] line = new float[columns];
+    private final float[] row;
+    private final float[] whites;
+    private int band = NONE;
+    private int bandOfWhites = NONE;
 
     private Rows(double x, double step, int count) {
       before = new int[count];
       within = new float[count];
+      row = new float[count];
+      whites = new float[count];
       for (int i = 0; i < count; i++) {
         double at = place(x + i * step, columns);
         before[i] = Math.min((int) at, columns - 2);
@@ -93,9 +118,29 @@ public final class PaperTone {
      * The tones along one row.
      *
      * @param y of the row, in pixels of the sheet
-     * @param row takes them
      */
-    public void at(double y, float[] row) {
+    public float[] at(double y) {
+      int wanted = (int) Math.floor(y / BAND);
+      if (wanted != band) {
+        band = wanted;
+        interpolate((wanted + 0.5) * BAND - 0.5);
+      }
+      return row;
+    }
+
+    /** One divided by the tones along a row. */
+    float[] whites(double y) {
+      at(y);
+      if (bandOfWhites != band) {
+        bandOfWhites = band;
+        for (int i = 0; i < row.length; i++) {
+          whites[i] = 1 / row[i];
+        }
+      }
+      return whites;
+    }
+
+    private void interpolate(double y) {
       double down = place(y, rows);
       int upper = Math.min((int) down, rows - 2);
       float below = (float) (down - upper);

@@ -2,25 +2,27 @@ package sheaf.scanner.hole;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.Deque;
 import java.util.List;
 import org.opencv.core.Mat;
+import org.opencv.core.Rect;
 
 /** The highest places of a map, each at least so high and the highest of all around it. */
 final class Peaks {
 
   private final float[] heights;
+  private final Rect part;
   private final int columns;
   private final int rows;
   private final int[] around;
   private final int reach;
   private final boolean[] top;
 
-  private Peaks(float[] heights, int columns, int rows, int[] around, int reach) {
+  private Peaks(float[] heights, Rect part, int[] around, int reach) {
     this.heights = heights;
-    this.columns = columns;
-    this.rows = rows;
+    this.part = part;
+    this.columns = part.width;
+    this.rows = part.height;
     this.around = around;
     this.reach = reach;
     this.top = new boolean[heights.length];
@@ -29,12 +31,13 @@ final class Peaks {
   /**
    * Finds them.
    *
-   * @param map 32-bit, reduced by {@link Seeds#REDUCTION}
+   * @param map 32-bit, reduced by {@link Seeds#REDUCTION}: a part of the whole sheet's
+   * @param part where it lies in that
    * @param least height of a peak
    * @param disc in which it is the highest: a square mask of an odd side
-   * @return highest first, in pixels of the whole sheet
+   * @return from the top down, in pixels of the whole sheet
    */
-  static List<Seeds.Seed> of(Mat map, double least, Mat disc) {
+  static List<Seeds.Seed> of(Mat map, Rect part, double least, Mat disc) {
     float[] heights = new float[(int) map.total()];
     map.get(0, 0, heights);
     int reach = disc.rows() / 2;
@@ -47,7 +50,7 @@ final class Peaks {
       }
     }
     int[] places = around.stream().mapToInt(Integer::intValue).toArray();
-    return new Peaks(heights, map.cols(), map.rows(), places, reach).find((float) least);
+    return new Peaks(heights, part, places, reach).find((float) least);
   }
 
   private List<Seeds.Seed> find(float least) {
@@ -60,8 +63,7 @@ final class Peaks {
         peaks.add(middle(i));
       }
     }
-    peaks.sort(Comparator.comparingDouble(Seeds.Seed::strength).reversed());
-    return List.copyOf(peaks);
+    return peaks;
   }
 
   private boolean isHighest(int index) {
@@ -111,8 +113,8 @@ final class Peaks {
     double y = sumY / count;
     // Back to the middle of the block of pixels that was averaged.
     return new Seeds.Seed(
-        (x + 0.5) * Seeds.REDUCTION - 0.5,
-        (y + 0.5) * Seeds.REDUCTION - 0.5,
+        (part.x + x + 0.5) * Seeds.REDUCTION - 0.5,
+        (part.y + y + 0.5) * Seeds.REDUCTION - 0.5,
         heights[(int) y * columns + (int) x]);
   }
 }

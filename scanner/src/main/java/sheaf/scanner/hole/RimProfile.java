@@ -1,5 +1,7 @@
 package sheaf.scanner.hole;
 
+import java.util.function.DoubleUnaryOperator;
+
 /**
  * What lies at each distance from a centre, averaged over all directions.
  *
@@ -43,26 +45,23 @@ final class RimProfile {
   /** How far beyond the last distance the closeup must reach. */
   static final int MARGIN = 3;
 
-  private static final int DIRECTIONS = 72;
+  private static final int DIRECTIONS = Signs.RING;
 
   /** Half the distance over which a change of tone is measured, in pixels. */
   private static final int STEP = 2;
 
   private static final int SIGNS = Sign.values().length;
 
+  private static final int RINGS = LAST + MARGIN;
+
+  private static final int[] RIGHT = steps(Math::cos);
+
+  private static final int[] DOWN = steps(Math::sin);
+
   private final float[] shares = new float[SIGNS * (LAST + 1)];
 
   private RimProfile(Closeup closeup, int centre) {
-    int[][] rings = closeup.rings();
-    for (int distance = FIRST; distance <= LAST; distance++) {
-      look(
-          closeup,
-          centre,
-          rings[distance - STEP],
-          rings[distance],
-          rings[distance + STEP],
-          distance);
-    }
+    look(closeup.pixels(), closeup.rings(), centre);
     if (closeup.showsOpenings()) {
       for (int direction = 0; direction < DIRECTIONS; direction++) {
         int end = closeup.end(centre, direction);
@@ -98,48 +97,69 @@ final class RimProfile {
     }
   }
 
-  /** From a centre to the places at each distance, as steps in a square so many pixels a side. */
-  static int[][] rings(int side) {
-    int[][] rings = new int[LAST + MARGIN][DIRECTIONS];
-    for (int direction = 0; direction < DIRECTIONS; direction++) {
-      double angle = 2 * Math.PI * direction / DIRECTIONS;
-      for (int distance = 0; distance < rings.length; distance++) {
-        int column = (int) Math.rint(Math.cos(angle) * distance);
-        int row = (int) Math.rint(Math.sin(angle) * distance);
-        rings[distance][direction] = row * side + column;
-      }
+  /**
+   * From a centre to the places at each distance, ring by ring, as steps in a square so many pixels
+   * a side.
+   */
+  static int[] rings(int side) {
+    int[] rings = new int[RINGS * DIRECTIONS];
+    for (int i = 0; i < rings.length; i++) {
+      rings[i] = DOWN[i] * side + RIGHT[i];
     }
     return rings;
   }
 
-  /** Counts what is seen on one ring; this is where reading spends most of its time. */
-  private void look(
-      Closeup closeup, int centre, int[] within, int[] here, int[] beyond, int distance) {
-    long[] shading = closeup.shading();
-    long[] opening = closeup.opening();
-    int[] tone = closeup.tone();
-    long shades = 0;
-    long openings = 0;
-    long changes = 0;
-    for (int direction = 0; direction < DIRECTIONS; direction++) {
-      int place = centre + here[direction];
-      shades += shading[place];
-      openings += opening[place];
-      int inner = tone[centre + within[direction]];
-      int outer = tone[centre + beyond[direction]];
-      if ((tone[place] | inner | outer) >= 0) {
-        changes += Signs.edge(outer - inner);
-      }
+  private static int[] steps(DoubleUnaryOperator along) {
+    int[] steps = new int[RINGS * DIRECTIONS];
+    for (int i = 0; i < steps.length; i++) {
+      double angle = 2 * Math.PI * (i % DIRECTIONS) / DIRECTIONS;
+      steps[i] = (int) Math.rint(along.applyAsDouble(angle) * (i / DIRECTIONS));
     }
-    unpack(changes, distance, Sign.EDGE, Sign.FAINT_EDGE, Sign.DARKENING);
-    unpack(shades, distance, Sign.SHADE, Sign.FAINT_SHADE, Sign.PAPER);
-    unpack(openings, distance, Sign.DARK, Sign.BRIGHT, Sign.OPEN);
+    return steps;
   }
 
-  private void unpack(long sums, int distance, Sign first, Sign second, Sign third) {
-    shares[index(first, distance)] = Signs.share(sums, 0) / DIRECTIONS;
-    shares[index(second, distance)] = Signs.share(sums, 1) / DIRECTIONS;
-    shares[index(third, distance)] = Signs.share(sums, 2) / DIRECTIONS;
+  /**
+   * Goes outward ring by ring; this is where reading spends most of its time. Pixels are fetched
+   * once and kept for as long as edges are measured with them.
+   */
+  private void look(int[] pixels, int[] rings, int centre) {
+    int[][] kept = new int[2 * STEP + 1][DIRECTIONS];
+    for (int distance = FIRST - STEP; distance <= LAST + STEP; distance++) {
+      int[] ring = kept[distance % kept.length];
+      int from = distance * DIRECTIONS;
+      for (int direction = 0; direction < DIRECTIONS; direction++) {
+        ring[direction] = pixels[centre + rings[from + direction]];
+      }
+      int middle = distance - STEP;
+      if (middle >= FIRST) {
+        count(middle, kept[(middle - STEP) % kept.length], kept[middle % kept.length], ring);
+      }
+    }
+  }
+
+  private void count(int distance, int[] inner, int[] here, int[] outer) {
+    int seen = 0;
+    long shades = 0;
+    long edges = 0;
+    for (int direction = 0; direction < DIRECTIONS; direction++) {
+      int pixel = here[direction];
+      seen += Signs.seen(pixel);
+      shades += Signs.shades(pixel);
+      edges += Signs.edge(inner[direction], pixel, outer[direction]);
+    }
+    put(Sign.EDGE, distance, Signs.share(edges, 0));
+    put(Sign.FAINT_EDGE, distance, Signs.share(edges, 1));
+    put(Sign.DARKENING, distance, Signs.share(edges, 2));
+    put(Sign.SHADE, distance, Signs.share(shades, 0));
+    put(Sign.FAINT_SHADE, distance, Signs.share(shades, 1));
+    put(Sign.DARK, distance, Signs.share(shades, 2));
+    put(Sign.BRIGHT, distance, Signs.share(shades, 3));
+    put(Sign.PAPER, distance, Signs.paper(seen));
+    put(Sign.OPEN, distance, Signs.open(seen));
+  }
+
+  private void put(Sign sign, int distance, float count) {
+    shares[index(sign, distance)] = count / DIRECTIONS;
   }
 
   private static int index(Sign sign, int distance) {

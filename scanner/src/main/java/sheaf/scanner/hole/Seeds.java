@@ -1,5 +1,7 @@
 package sheaf.scanner.hole;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;
@@ -104,13 +106,12 @@ public record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements 
         }
         coloured.close();
       }
-      Mat darkness = mats.own(surface.halfDarkness());
       // A scribble may have a wide spot or two; holes are as many as the arrows.
       int least = Math.max(1, shot.all().orElse(1) / 2);
       Seeds dark =
           wide(
               Kind.DARK,
-              bytes(darkness, Closeup.DARK_FROM, Closeup.DARK_FULL, mats),
+              mats.own(surface.halfDark(Closeup.DARK_FROM, Closeup.DARK_FULL)),
               mats.own(surface.free(KnownInk.COVERED | KnownInk.SOLID)),
               least,
               mats);
@@ -119,7 +120,7 @@ public record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements 
         return dark;
       }
       dark.close();
-      return weak ? coloured(surface, mats) : faint(surface, darkness, mats);
+      return weak ? coloured(surface, mats) : faint(surface, mats);
     }
   }
 
@@ -138,7 +139,8 @@ public record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements 
     return wide(Kind.COLOURED, bytes(backing, 0, 1, mats), page, 1, mats);
   }
 
-  private static Seeds faint(Surface surface, Mat darkness, Mats mats) {
+  private static Seeds faint(Surface surface, Mats mats) {
+    Mat darkness = mats.own(surface.halfDarkness());
     Mat free = mats.own(surface.halfPaper(Kind.FAINT, darkness));
     // Shading is everywhere near print and paper edges, so it is sought on the target alone.
     Rect target = reduced(surface.sought());
@@ -177,12 +179,9 @@ public record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements 
   /** Openings too wide for a tear, a slit or a pen stroke. */
   private static Seeds wide(Kind kind, Mat open, Mat free, int least, Mats mats) {
     // Print is taken out only afterwards: it would cut a hole that lies on it into narrow parts.
-    Mat wide = mats.mat();
-    Imgproc.morphologyEx(open, wide, Imgproc.MORPH_OPEN, disc(SURELY_WIDE, mats));
-    Core.bitwise_and(wide, free, wide);
-    boolean none = spots(wide, mats) < least;
     Mat map = new Mat();
     Imgproc.morphologyEx(open, map, Imgproc.MORPH_OPEN, disc(NARROW, mats));
+    boolean none = wideSpots(map, free, mats) < least;
     NoShot.clear(map, FlatSheet.PIXELS_PER_MM / REDUCTION);
     Core.bitwise_and(map, free, map);
     // What print left of a punched hole stands by itself only now.
@@ -191,11 +190,25 @@ public record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements 
     return new Seeds(kind, map, free.clone(), places);
   }
 
-  /** How many separate places are set. */
-  private static int spots(Mat bytes, Mats mats) {
-    Mat set = mats.mat();
-    Core.compare(bytes, new Scalar(128), set, Core.CMP_GE);
-    return Imgproc.connectedComponents(set, mats.mat()) - 1;
+  /**
+   * How many separate places are surely wide.
+   *
+   * @param open without what is narrow
+   */
+  private static int wideSpots(Mat open, Mat free, Mats mats) {
+    Mat disc = disc(SURELY_WIDE, mats);
+    Mat seen = mats.mat();
+    Core.bitwise_and(open, free, seen);
+    int spots = 0;
+    for (Rect patch : Patches.of(seen, disc.cols() - 1)) {
+      Mat wide = mats.mat();
+      mats.own(open.submat(patch)).copyTo(wide);
+      Imgproc.morphologyEx(wide, wide, Imgproc.MORPH_OPEN, disc);
+      Core.bitwise_and(wide, mats.own(free.submat(patch)), wide);
+      Core.compare(wide, new Scalar(128), wide, Core.CMP_GE);
+      spots += Imgproc.connectedComponents(wide, mats.mat()) - 1;
+    }
+    return spots;
   }
 
   /** Where paper is torn: edges of all strengths, however bright what lies behind. */
@@ -233,11 +246,17 @@ public record Seeds(Kind kind, Mat map, Mat free, List<Seed> places) implements 
 
   /** Where most of a disc is open, as a share of what of it is free of print. */
   private static List<Seed> peaks(Mat open, Mat free, double radius, double least, Mats mats) {
-    Mat gathered = gather(open, radius, mats);
-    Mat room = gather(free, radius, mats);
-    Core.max(room, new Scalar(LEAST_FREE * 255), room);
-    Core.divide(gathered, room, gathered);
-    return Peaks.of(gathered, least, disc(radius, mats));
+    Mat disc = disc(radius, mats);
+    List<Seed> peaks = new ArrayList<>();
+    for (Rect patch : Patches.of(open, pixels(2 * radius))) {
+      Mat gathered = gather(mats.own(open.submat(patch)), radius, mats);
+      Mat room = gather(mats.own(free.submat(patch)), radius, mats);
+      Core.max(room, new Scalar(LEAST_FREE * 255), room);
+      Core.divide(gathered, room, gathered);
+      peaks.addAll(Peaks.of(gathered, patch, least, disc));
+    }
+    peaks.sort(Comparator.comparingDouble(Seed::strength).reversed());
+    return List.copyOf(peaks);
   }
 
   /** A box average counts everything within its reach alike, the rim as much as the middle. */

@@ -31,9 +31,9 @@ public record SlitView(Grid darkness, Optional<Grid> backing, Grid hiding, doubl
    */
   public static SlitView of(Surface surface, Seeds.Kind kind, Square around, Grid hiding) {
     return new SlitView(
-        new Grid(around, surface.darkness(around)),
+        Grid.lazily(around, surface::darkness),
         kind == Seeds.Kind.COLOURED
-            ? Optional.of(new Grid(around, surface.behind().orElseThrow().in(around)))
+            ? Optional.of(Grid.lazily(around, surface.behind().orElseThrow()::in))
             : Optional.empty(),
         hiding,
         kind == Seeds.Kind.FAINT ? Math.max(FAINT_SLIT, 3 * surface.noise()) : DARK_SLIT);

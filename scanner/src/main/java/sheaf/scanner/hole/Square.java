@@ -17,6 +17,21 @@ public record Square(int left, int top, int side) {
     return new Square((int) Math.round(x) - half, (int) Math.round(y) - half, 2 * half + 1);
   }
 
+  /** The same with a margin of so many pixels all around. */
+  Square grow(int margin) {
+    return new Square(left - margin, top - margin, side + 2 * margin);
+  }
+
+  /** What it has in the middle, without a margin of so many pixels. */
+  float[] middle(float[] values, int margin) {
+    int inside = side - 2 * margin;
+    float[] middle = new float[inside * inside];
+    for (int y = 0; y < inside; y++) {
+      System.arraycopy(values, (y + margin) * side + margin, middle, y * inside, inside);
+    }
+    return middle;
+  }
+
   int pixels() {
     return side * side;
   }
@@ -50,5 +65,22 @@ public record Square(int left, int top, int side) {
       System.arraycopy(row, 0, bytes, (y * side + first) * channels, row.length);
     }
     return bytes;
+  }
+
+  /** The bytes of every so manieth pixel along and down, as far as the picture reaches. */
+  byte[] some(Mat picture, int pitch) {
+    int channels = picture.channels();
+    int first = firstColumn();
+    byte[] row = new byte[Math.max(0, endColumn(picture.cols()) - first) * channels];
+    int columns = (row.length / channels + pitch - 1) / pitch;
+    int rows = Math.max(0, (endRow(picture.rows()) - firstRow() + pitch - 1) / pitch);
+    byte[] some = new byte[columns * rows * channels];
+    for (int y = 0; y < rows && columns > 0; y++) {
+      picture.get(top + firstRow() + y * pitch, left + first, row);
+      for (int x = 0; x < columns; x++) {
+        System.arraycopy(row, x * pitch * channels, some, (y * columns + x) * channels, channels);
+      }
+    }
+    return some;
   }
 }

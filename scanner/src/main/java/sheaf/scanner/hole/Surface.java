@@ -1,11 +1,13 @@
 package sheaf.scanner.hole;
 
 import java.util.Optional;
+import java.util.function.IntUnaryOperator;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
 import org.opencv.core.Rect;
 import org.opencv.core.Scalar;
+import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
 import sheaf.core.layout.Layout;
 import sheaf.core.page.MmRect;
@@ -26,6 +28,9 @@ public final class Surface {
 
   /** A hole may lie this far outside the target, in millimetres. */
   private static final double AROUND_TARGET = 4;
+
+  /** The highest value of a byte. */
+  private static final int WHITE = 255;
 
   /** Ink's blurred edge is hidden too: a disc that reaches so many pixels. */
   private static final int INK_AROUND = 4;
@@ -148,6 +153,45 @@ public final class Surface {
     return free;
   }
 
+  private Size halfSize() {
+    return new Size((grey.cols() + 1) / 2, (grey.rows() + 1) / 2);
+  }
+
+  /**
+   * How surely each place of the whole sheet is dark, 0 to 255, half as fine; the caller releases
+   * it.
+   *
+   * @param from the darkness up to which it is not at all
+   * @param full the darkness from which it surely is
+   */
+  Mat halfDark(double from, double full) {
+    try (Mats mats = new Mats()) {
+      Mat half = mats.own(Halves.of(grey));
+      Mat light = new Mat();
+      Core.divide(half, mats.own(tone.over(halfSize())), light, WHITE);
+      look(
+          light,
+          share -> {
+            double dark = (1 - share / (double) WHITE - from) / (full - from);
+            return (int) Math.rint(WHITE * Math.max(0, Math.min(1, dark)));
+          });
+      return light;
+    }
+  }
+
+  /** Puts for each value of a byte another one. */
+  private static void look(Mat bytes, IntUnaryOperator value) {
+    try (Mats mats = new Mats()) {
+      byte[] values = new byte[WHITE + 1];
+      for (int i = 0; i < values.length; i++) {
+        values[i] = (byte) value.applyAsInt(i);
+      }
+      Mat table = mats.own(new Mat(1, values.length, CvType.CV_8U));
+      table.put(0, 0, values);
+      Core.LUT(bytes, table, bytes);
+    }
+  }
+
   /** The darkness of the whole sheet, half as fine; the caller releases it. */
   public Mat halfDarkness() {
     int columns = (grey.cols() + 1) / 2;
@@ -155,11 +199,10 @@ public final class Surface {
     Mat half = new Mat(rows, columns, CvType.CV_32F);
     Pairs pairs = new Pairs(grey);
     float[] values = new float[columns];
-    float[] tones = new float[columns];
     PaperTone.Rows toneRows = tone.rows(0.5, 2, columns);
     for (int y = 0; y < rows; y++) {
       pairs.read(y);
-      toneRows.at(2 * y + 0.5, tones);
+      float[] tones = toneRows.at(2 * y + 0.5);
       pairs.sums(0, values);
       for (int x = 0; x < columns; x++) {
         values[x] = 1 - values[x] / (4 * tones[x]);
@@ -171,14 +214,10 @@ public final class Surface {
 
   /** 255 where print has none of some marks, else 0, half as fine; the caller releases it. */
   Mat free(int marks) {
-    byte[] half = ink.half();
-    byte[] free = new byte[half.length];
-    for (int i = 0; i < free.length; i++) {
-      free[i] = (byte) ((half[i] & marks) == 0 ? 255 : 0);
-    }
-    Mat mask = new Mat((grey.rows() + 1) / 2, (grey.cols() + 1) / 2, CvType.CV_8U);
-    mask.put(0, 0, free);
-    return mask;
+    Mat free = new Mat(halfSize(), CvType.CV_8U);
+    free.put(0, 0, ink.half());
+    look(free, set -> (set & marks) == 0 ? WHITE : 0);
+    return free;
   }
 
   /** The darkness in a square, row by row; 0 beyond the sheet. */
@@ -197,12 +236,11 @@ public final class Surface {
     int side = square.side();
     byte[] bytes = square.bytes(grey);
     float[] darkness = new float[square.pixels()];
-    float[] tones = new float[side];
     PaperTone.Rows toneRows = tone.rows(square.left(), 1, side);
     int end = square.endColumn(grey.cols());
     int last = square.endRow(grey.rows());
     for (int y = square.firstRow(); y < last; y++) {
-      toneRows.at((double) square.top() + y, tones);
+      float[] tones = toneRows.at((double) square.top() + y);
       for (int x = square.firstColumn(); x < end; x++) {
         int i = y * side + x;
         darkness[i] = 1 - (bytes[i] & 0xFF) / tones[x];
@@ -233,18 +271,32 @@ public final class Surface {
    */
   public Grid hidingSlits(Seeds.Kind kind, Circle middle, double reach) {
     Square around = Square.around(middle.x(), middle.y(), reach);
-    Grid print = printHidingSlits(around);
-    return behind.map(map -> print.or(map.penInk(kind, middle, reach))).orElse(print);
+    if (behind.isEmpty()) {
+      return printHidingSlits(around);
+    }
+    PenInk pen = behind.get().penInk(kind, around);
+    return Grid.lazily(
+        around,
+        tile -> {
+          boolean[] hiding = hidden(tile);
+          pen.addTo(hiding, tile);
+          return Grid.numbers(hiding);
+        });
   }
 
   /** 1 where print hides what slits there may be in a square, else 0. */
   public Grid printHidingSlits(Square square) {
-    return Grid.of(square, hidden(square));
+    return Grid.lazily(square, tile -> Grid.numbers(hidden(tile)));
   }
 
-  /** Where in a square even a dark opening cannot be told. */
+  /** Where in a square the paper's tone says nothing, or is mixed with that of thick print. */
+  boolean[] thickPrintToo(Square square) {
+    return set(square, KnownInk.HIDDEN | KnownInk.SOLID);
+  }
+
+  /** Where in a square even a dark opening cannot be told, thick print included. */
   boolean[] covered(Square square) {
-    return set(square, KnownInk.COVERED);
+    return set(square, KnownInk.COVERED | KnownInk.SOLID);
   }
 
   /** Where a square is inside thick print. */
@@ -262,21 +314,22 @@ public final class Surface {
   }
 
   private boolean[] written(Square square) {
-    int side = square.side();
-    float[] darkness = plainDarkness(square);
+    Square wide = square.grow(INK_AROUND);
+    float[] darkness = plainDarkness(wide);
     byte[] ink = new byte[darkness.length];
     for (int i = 0; i < ink.length; i++) {
       ink[i] = (byte) (darkness[i] > INK ? 1 : 0);
     }
     try (Mats mats = new Mats()) {
-      Mat mask = mats.own(new Mat(side, side, CvType.CV_8U));
+      Mat mask = mats.own(new Mat(wide.side(), wide.side(), CvType.CV_8U));
       mask.put(0, 0, ink);
       Imgproc.dilate(mask, mask, mats.disc(2 * INK_AROUND + 1));
       mask.get(0, 0, ink);
     }
-    boolean[] written = new boolean[ink.length];
-    for (int i = 0; i < ink.length; i++) {
-      written[i] = ink[i] != 0;
+    boolean[] written = new boolean[square.pixels()];
+    for (int i = 0; i < written.length; i++) {
+      int row = i / square.side() + INK_AROUND;
+      written[i] = ink[row * wide.side() + i % square.side() + INK_AROUND] != 0;
     }
     return written;
   }

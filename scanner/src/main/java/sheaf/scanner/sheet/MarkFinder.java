@@ -64,15 +64,16 @@ final class MarkFinder {
     double scale =
         1.0 / Math.max(1, Math.round(Math.max(picture.cols(), picture.rows()) / (double) longSide));
     try (Mats mats = new Mats()) {
-      Mat small = picture;
+      Mat small = grey(picture, mats);
       if (scale < 1) {
+        Mat large = small;
         small = mats.mat();
-        Imgproc.resize(picture, small, new Size(), scale, scale, Imgproc.INTER_AREA);
+        Imgproc.resize(large, small, new Size(), scale, scale, Imgproc.INTER_AREA);
       }
       List<Mat> corners = new ArrayList<>();
       Mat ids = mats.mat();
       ArucoDetector detector = detector();
-      detector.detectMarkers(grey(small, mats), corners, ids);
+      detector.detectMarkers(small, corners, ids);
       // Native code works on it for long; its finalizer must not free it meanwhile.
       Reference.reachabilityFence(detector);
       corners.forEach(mats::own);

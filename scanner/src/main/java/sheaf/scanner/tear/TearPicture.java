@@ -70,12 +70,11 @@ public record TearPicture(double left, double top, int columns, int rows, byte[]
   private static void fill(
       byte[] tones, int first, int columns, Mat small, int channel, PaperTone paper, Rect place) {
     byte[] pixels = new byte[small.cols() * small.channels()];
-    float[] white = new float[small.cols()];
     double half = (STEP - 1) / 2;
-    PaperTone.Rows papers = paper.rows(place.x + half, STEP, white.length);
+    PaperTone.Rows papers = paper.rows(place.x + half, STEP, small.cols());
     for (int y = 0; y < small.rows(); y++) {
       small.get(y, 0, pixels);
-      papers.at(place.y + y * STEP + half, white);
+      float[] white = papers.at(place.y + y * STEP + half);
       for (int x = 0; x < white.length; x++) {
         int tone = pixels[x * small.channels() + channel] & 0xFF;
         tones[first + y * columns + x] =

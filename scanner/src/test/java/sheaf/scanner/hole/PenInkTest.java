@@ -2,6 +2,7 @@ package sheaf.scanner.hole;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
@@ -43,10 +44,11 @@ class PenInkTest {
     try (Mats mats = new Mats()) {
       Mat sheet = mats.own(new Mat(SIDE, SIDE, CvType.CV_8UC3, PAPER));
       Imgproc.line(sheet, new Point(200, 0), new Point(200, SIDE), colour, width);
-      Grid ink =
-          PenInk.around(
-              sheet, Seeds.Kind.COLOURED, BehindColour.BACKING, new Circle(200, 200, 30), 150);
-      return ink.at(200, 250) > 0;
+      Square all = Square.around(200, 200, 150);
+      Square tile = Square.around(200, 250, 20);
+      boolean[] ink = new boolean[tile.pixels()];
+      PenInk.in(sheet, all, Optional.of(BehindColour.BACKING)).addTo(ink, tile);
+      return ink[ink.length / 2];
     }
   }
 }
