@@ -47,8 +47,7 @@ final class PublishCommand implements Callable<Integer> {
           "No record address is set, so no card's code would lead to the pages: set it under [record] in the shop profile.");
     }
     try (Store store = StoreThatIsThere.open(sheaf.store(), desk.clock())) {
-      Publishing.Done done =
-          Publishing.into(folder, store, profile, LocalDate.now(desk.clock()));
+      Publishing.Done done = Publishing.into(folder, store, profile, LocalDate.now(desk.clock()));
       String sentence =
           "%s in %s: %d written anew, %d taken away."
               .formatted(

@@ -1,6 +1,5 @@
 package sheaf.desk.cli;
 
-import sheaf.desk.work.SheetsOfJob;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,6 +19,7 @@ import sheaf.desk.outcome.Trouble;
 import sheaf.desk.report.Text;
 import sheaf.desk.store.Store;
 import sheaf.desk.store.StoredJob;
+import sheaf.desk.work.SheetsOfJob;
 
 /** {@code sheaf set}: types values in, or corrects them. */
 @Command(

@@ -93,7 +93,9 @@ final class WebSpeed {
   }
 
   private void greet() throws IOException, InterruptedException {
-    HttpResponse<String> reply = client.send(HttpRequest.newBuilder(URI.create(base + "/")).build(), BodyHandlers.ofString());
+    HttpResponse<String> reply =
+        client.send(
+            HttpRequest.newBuilder(URI.create(base + "/")).build(), BodyHandlers.ofString());
     cookie = reply.headers().firstValue("Set-Cookie").orElseThrow().replaceFirst(";.*", "");
     Matcher found = TOKEN.matcher(reply.body());
     if (!found.find()) {
@@ -173,9 +175,13 @@ final class WebSpeed {
       one.get();
     }
     threads.shutdown();
-    System.out.printf("%d photos at once %5.0f ms until all were answered%n", clients, since(begun));
-    System.out.printf("other pages     %6.0f ms median meanwhile, of %d%n", median(pages), pages.size());
-    System.out.printf("heap            %6.0f MB at most, of %.0f allowed%n", most / MEGA, Runtime.getRuntime().maxMemory() / MEGA);
+    System.out.printf(
+        "%d photos at once %5.0f ms until all were answered%n", clients, since(begun));
+    System.out.printf(
+        "other pages     %6.0f ms median meanwhile, of %d%n", median(pages), pages.size());
+    System.out.printf(
+        "heap            %6.0f MB at most, of %.0f allowed%n",
+        most / MEGA, Runtime.getRuntime().maxMemory() / MEGA);
   }
 
   /** What this process took of all processors, which others' work does not lengthen. */

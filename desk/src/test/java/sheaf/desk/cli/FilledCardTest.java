@@ -17,11 +17,11 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import sheaf.desk.work.SheetsOfJob;
 import sheaf.core.answer.Question;
 import sheaf.core.job.JobId;
 import sheaf.desk.home.HomeFolder;
 import sheaf.desk.store.Store;
+import sheaf.desk.work.SheetsOfJob;
 import sheaf.samples.digit.FilledCardSample;
 import sheaf.scanner.SheetReader;
 

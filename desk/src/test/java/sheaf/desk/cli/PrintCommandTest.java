@@ -1,6 +1,5 @@
 package sheaf.desk.cli;
 
-import sheaf.desk.work.Printable;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
@@ -18,6 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import sheaf.desk.work.Printable;
 
 class PrintCommandTest {
 

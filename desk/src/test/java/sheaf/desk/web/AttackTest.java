@@ -167,7 +167,8 @@ class AttackTest {
 
   @Test
   void otherNamesLeadNowhere() throws Exception {
-    for (String host : List.of("elsewhere.example", "localhost.elsewhere.example", "", "10.0.0.1")) {
+    for (String host :
+        List.of("elsewhere.example", "localhost.elsewhere.example", "", "10.0.0.1")) {
       assertThat(raw("GET / HTTP/1.1", "Host: " + host, "")).startsWith("HTTP/1.1 421");
     }
   }
@@ -201,8 +202,8 @@ class AttackTest {
       HttpResponse<String> reply = desk.get(path);
 
       assertThat(reply.headers().firstValue("Referrer-Policy")).contains("no-referrer");
-      assertThat(reply.headers().firstValue("X-Robots-Tag")).hasValueSatisfying(
-          value -> assertThat(value).contains("noindex"));
+      assertThat(reply.headers().firstValue("X-Robots-Tag"))
+          .hasValueSatisfying(value -> assertThat(value).contains("noindex"));
     }
   }
 
@@ -228,7 +229,12 @@ class AttackTest {
               new Answer(
                   OptionalInt.of(4),
                   new Said.Value(
-                      "distance", SCRIPT, OptionalDouble.empty(), Optional.empty(), Teller.TYPED, ""),
+                      "distance",
+                      SCRIPT,
+                      OptionalDouble.empty(),
+                      Optional.empty(),
+                      Teller.TYPED,
+                      ""),
                   Optional.of(SCRIPT),
                   DeskUnderTest.CLOCK.instant(),
                   Optional.of(SCRIPT))),
@@ -248,9 +254,7 @@ class AttackTest {
             "/doubts?job=" + job.spoken(),
             "/r/" + desk.key() + "/",
             "/" + query.substring(3))) {
-      assertThat(desk.get(path).body())
-          .as(path)
-          .doesNotContain("<script>", "<img src=x", "\"'>");
+      assertThat(desk.get(path).body()).as(path).doesNotContain("<script>", "<img src=x", "\"'>");
     }
   }
 
@@ -325,7 +329,11 @@ class AttackTest {
     ByteArrayOutputStream file = new ByteArrayOutputStream();
     file.writeBytes(new byte[] {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n'});
     byte[] header =
-        ByteBuffer.allocate(13).putInt(width).putInt(height).put(new byte[] {8, 2, 0, 0, 0}).array();
+        ByteBuffer.allocate(13)
+            .putInt(width)
+            .putInt(height)
+            .put(new byte[] {8, 2, 0, 0, 0})
+            .array();
     chunk("IHDR", header, file);
     chunk("IDAT", new byte[] {0x78, (byte) 0x9C, 3, 0, 0, 0, 0, 1}, file);
     chunk("IEND", new byte[0], file);

@@ -128,8 +128,7 @@ class BrowserDayTest {
   }
 
   private static HasCountOptions count() {
-    return new HasCountOptions()
-        .setTimeout(PATIENCE_MS);
+    return new HasCountOptions().setTimeout(PATIENCE_MS);
   }
 
   private static FilePayload[] samples(String... beginnings) {
@@ -209,7 +208,7 @@ class BrowserDayTest {
   private static String address(byte[] card) throws Exception {
     try (PDDocument document = Loader.loadPDF(card)) {
       BufferedImage image = new PDFRenderer(document).renderImageWithDPI(0, 300);
-      int side = image.getWidth() / 3;
+      int side = image.getWidth() / 4;
       for (int y = 0; y + side <= image.getHeight(); y += side / 4) {
         for (int x = 0; x + side <= image.getWidth(); x += side / 4) {
           Optional<String> text = code(image.getSubimage(x, y, side, side));
@@ -229,8 +228,7 @@ class BrowserDayTest {
       return Optional.of(
           new QRCodeReader()
               .decode(
-                  new BinaryBitmap(
-                      new HybridBinarizer(new RGBLuminanceSource(side, side, pixels))))
+                  new BinaryBitmap(new HybridBinarizer(new RGBLuminanceSource(side, side, pixels))))
               .getText());
     } catch (ReaderException e) {
       return Optional.empty();
@@ -254,8 +252,16 @@ class BrowserDayTest {
     String job = "/job/" + JOB;
     List<String> paths =
         List.of(
-            "/", job, job + "/sheet/2", job + "/sheet/1", "/doubts", "/bow/" + JOB, "/print",
-            "/find", "/none", record);
+            "/",
+            job,
+            job + "/sheet/2",
+            job + "/sheet/1",
+            "/doubts",
+            "/bow/" + JOB,
+            "/print",
+            "/find",
+            "/none",
+            record);
     for (String path : paths) {
       one.navigate(path);
       String name = path.equals(record) ? "record" : path.replaceAll("[^a-z0-9]+", "-") + "page";
@@ -265,7 +271,8 @@ class BrowserDayTest {
                 .setFullPage(true)
                 .setPath(
                     PICTURES.resolve(
-                        "%s-%d-%s.png".formatted(name, width, scheme.name().toLowerCase(Locale.ROOT)))));
+                        "%s-%d-%s.png"
+                            .formatted(name, width, scheme.name().toLowerCase(Locale.ROOT)))));
       }
       assertThat(one.evaluate("document.documentElement.scrollWidth <= window.innerWidth"))
           .as(path + " at " + width + " px is no wider than the window")

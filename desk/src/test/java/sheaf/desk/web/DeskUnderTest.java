@@ -110,8 +110,7 @@ final class DeskUnderTest implements AutoCloseable {
   /** Has a job in the store, of which one pair sheet was read. */
   JobId withAJob() {
     try (Store store = store()) {
-      store.file(
-          "scan.png", new byte[] {1}, List.of(Pages.pair(Pages.JOB, 4, 0, 5)), "test");
+      store.file("scan.png", new byte[] {1}, List.of(Pages.pair(Pages.JOB, 4, 0, 5)), "test");
     }
     return Pages.JOB;
   }

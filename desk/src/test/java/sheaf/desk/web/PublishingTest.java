@@ -32,8 +32,7 @@ class PublishingTest {
   }
 
   private Store store() {
-    return Store.open(
-        StorePlace.in(new HomeFolder(folder.resolve("home"))), DeskUnderTest.CLOCK);
+    return Store.open(StorePlace.in(new HomeFolder(folder.resolve("home"))), DeskUnderTest.CLOCK);
   }
 
   private Publishing.Done publish() {
