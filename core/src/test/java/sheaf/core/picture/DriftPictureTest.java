@@ -38,14 +38,12 @@ class DriftPictureTest {
 
   @Test
   void nothingStandsBeyondTheFrameHoweverFarItMoved() {
-    Picture picture =
-        DriftPicture.of(List.of(grown("brace_height", 3000)), TOLERANCES, ROOM);
+    Picture picture = DriftPicture.of(List.of(grown("brace_height", 3000)), TOLERANCES, ROOM);
 
     assertThat(picture.shapes())
         .filteredOn(Shape.Patch.class::isInstance)
         .allSatisfy(
-            bar ->
-                assertThat(picture.frame().contains(((Shape.Patch) bar).rect())).isTrue());
+            bar -> assertThat(picture.frame().contains(((Shape.Patch) bar).rect())).isTrue());
   }
 
   @Test
