@@ -15,6 +15,17 @@ public enum How {
   /** Read from paper and confirmed, or corrected, by a person who looked at it. */
   CONFIRMED;
 
+  /** For people, in a word. */
+  public String spoken() {
+    return switch (this) {
+      case READ -> "read";
+      case DOUBTFUL -> "unsure";
+      case WRITTEN -> "unread";
+      case TYPED -> "typed";
+      case CONFIRMED -> "confirmed";
+    };
+  }
+
   /** The name in JSON. */
   public String label() {
     return name().toLowerCase(Locale.ROOT);

@@ -26,7 +26,7 @@ import sheaf.core.reading.PrintScale;
 import sheaf.core.reading.Reason;
 
 /** Readings made up for tests. */
-final class Readings {
+public final class Readings {
 
   static final JobId JOB = JobId.random(new SplittableRandom(5));
   static final LayoutId PAIR = new LayoutId(Variant.TWO_DOTS, Paper.LETTER, UnitSystem.INCHES, 1);
@@ -46,7 +46,7 @@ final class Readings {
     this.number = number;
   }
 
-  static Readings pair(int number) {
+  public static Readings pair(int number) {
     return new Readings(PAIR, number);
   }
 
@@ -71,7 +71,7 @@ final class Readings {
   }
 
   /** A hole so far from its own dot, on the page as designed. */
-  Readings shot(Head head, double dx, double dy) {
+  public Readings shot(Head head, double dx, double dy) {
     Aim aim = head == Head.FIELD ? Aim.FIELD : Aim.BROADHEAD;
     AimDot dot =
         Layouts.find(layout).orElseThrow().dots().stream()
@@ -99,7 +99,7 @@ final class Readings {
     return this;
   }
 
-  Readings at(double distance, Unit unit) {
+  public Readings at(double distance, Unit unit) {
     return number("distance", distance, unit);
   }
 
@@ -132,7 +132,7 @@ final class Readings {
     return this;
   }
 
-  PageReading read() {
+  public PageReading read() {
     return new PageReading(
         "scan.jpg",
         reasons,

@@ -59,7 +59,7 @@ final class BowCommand implements Callable<Integer> {
       BowVisits bow = BowVisits.of(job, store, known);
       console
           .out()
-          .print(BowText.of(bow, ComputeOptions.tolerances(sheaf.profile()), console.columns()));
+          .print(BowText.of(bow, sheaf.profile().driftTolerances(), console.columns()));
     }
     console.flush();
     return ExitStatus.OK.number();

@@ -1,9 +1,7 @@
 package sheaf.desk.cli;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -18,8 +16,6 @@ import sheaf.core.flight.BowFlight;
 import sheaf.core.measure.Distance;
 import sheaf.core.measure.Unit;
 import sheaf.core.record.BowRecord;
-import sheaf.core.record.Drifted;
-import sheaf.desk.profile.DriftMeasure;
 import sheaf.desk.profile.ShopProfile;
 import sheaf.desk.profile.Tolerance;
 import sheaf.desk.store.StoredJob;
@@ -84,16 +80,6 @@ final class ComputeOptions {
             air,
             eyeToPin == null ? OptionalDouble.empty() : OptionalDouble.of(eyeToPin));
     return BowFlight.of(record, aim, distances);
-  }
-
-  /** The shop's tolerances, as core asks for them. */
-  static Map<String, Drifted.Tolerance> tolerances(ShopProfile profile) {
-    Map<String, Drifted.Tolerance> tolerances = new HashMap<>();
-    for (DriftMeasure measure : DriftMeasure.values()) {
-      Tolerance most = profile.tolerance(measure);
-      tolerances.put(measure.key(), new Drifted.Tolerance(most.value(), most.unit()));
-    }
-    return tolerances;
   }
 
   /** Reads a list of pounds. */

@@ -191,7 +191,7 @@ final class ShowCommand implements Callable<Integer> {
                 Drifted.between(
                     StoredJob.find(earlier, sheaf.store(), desk.clock()).record().last(),
                     stored.record().last(),
-                    ComputeOptions.tolerances(sheaf.profile())));
+                    sheaf.profile().driftTolerances()));
   }
 
   private void sayImported(ImportedRecord imported, int width) {

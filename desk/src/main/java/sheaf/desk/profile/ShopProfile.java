@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,6 +15,7 @@ import sheaf.core.measure.Distance;
 import sheaf.core.measure.Unit;
 import sheaf.core.page.Paper;
 import sheaf.core.reading.NumberJudge;
+import sheaf.core.record.Drifted;
 import sheaf.desk.home.RecordAddress;
 import sheaf.desk.home.Settings;
 import sheaf.forms.Shop;
@@ -106,6 +108,15 @@ public record ShopProfile(
   /** The tolerance of a measure. */
   public Tolerance tolerance(DriftMeasure measure) {
     return tolerances.get(measure);
+  }
+
+  /** The tolerances of all measures by their keys, as drifts are told by them. */
+  public Map<String, Drifted.Tolerance> driftTolerances() {
+    Map<String, Drifted.Tolerance> byKey = new HashMap<>();
+    tolerances.forEach(
+        (measure, most) ->
+            byKey.put(measure.key(), new Drifted.Tolerance(most.value(), most.unit())));
+    return byKey;
   }
 
   /** The usual profile with what an older file of settings says. */

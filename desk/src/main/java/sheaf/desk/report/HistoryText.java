@@ -33,13 +33,17 @@ public final class HistoryText {
   }
 
   private static String line(Revision one, ZoneId zone, int width) {
+    return Text.hanging("  " + TIME.format(one.when().atZone(zone)) + "  ", told(one), width);
+  }
+
+  /** A value and where it came from, in a line. */
+  public static String told(Revision one) {
     FieldReading field = one.field();
     String value =
         field.state() == State.BLANK
             ? "nothing written"
             : field.text().isEmpty() ? "something not clear" : field.words();
-    String when = TIME.format(one.when().atZone(zone));
-    return Text.hanging("  " + when + "  ", value + ", " + from(one), width);
+    return value + ", " + from(one);
   }
 
   private static String from(Revision one) {

@@ -12,9 +12,6 @@ import sheaf.core.picture.Picture;
 import sheaf.core.record.Drifted;
 import sheaf.core.record.Visit;
 import sheaf.core.result.Verdict;
-import sheaf.desk.profile.DriftMeasure;
-import sheaf.desk.profile.ShopProfile;
-import sheaf.desk.profile.Tolerance;
 import sheaf.desk.store.BowVisits;
 import sheaf.desk.web.http.Refusal;
 import sheaf.desk.web.http.Reply;
@@ -50,7 +47,8 @@ final class BowPage {
   }
 
   private List<VisitRow> rows(List<Visit> visits) {
-    Map<String, Drifted.Tolerance> tolerances = tolerances(works.profile().get());
+    Map<String, Drifted.Tolerance> tolerances =
+        works.profile().get().driftTolerances();
     List<VisitRow> rows = new ArrayList<>();
     for (int i = 0; i < visits.size(); i++) {
       Visit visit = visits.get(i);
@@ -70,15 +68,6 @@ final class BowPage {
               plot));
     }
     return rows;
-  }
-
-  private static Map<String, Drifted.Tolerance> tolerances(ShopProfile profile) {
-    Map<String, Drifted.Tolerance> tolerances = new HashMap<>();
-    for (DriftMeasure measure : DriftMeasure.values()) {
-      Tolerance most = profile.tolerance(measure);
-      tolerances.put(measure.key(), new Drifted.Tolerance(most.value(), most.unit()));
-    }
-    return tolerances;
   }
 
   /** Notes that the bow was here before. */

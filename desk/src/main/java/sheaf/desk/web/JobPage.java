@@ -14,10 +14,10 @@ import sheaf.core.answer.ReadAt;
 import sheaf.core.answer.Revision;
 import sheaf.core.job.JobId;
 import sheaf.core.job.SheetCode;
-import sheaf.core.reading.FieldReading.State;
 import sheaf.core.reading.PageReading;
 import sheaf.core.result.Overview;
 import sheaf.core.tune.Plan;
+import sheaf.desk.report.HistoryText;
 import sheaf.desk.report.PlanText;
 import sheaf.desk.store.KeptReading;
 import sheaf.desk.store.Store;
@@ -102,22 +102,7 @@ final class JobPage {
   }
 
   private String told(Revision one) {
-    String value =
-        one.field().state() == State.BLANK
-            ? "nothing written"
-            : one.field().text().isEmpty() ? "not read" : one.field().words();
-    String from =
-        switch (one.field().teller()) {
-          case MACHINE -> "read from " + one.source().orElse("a scan");
-          case LOOKED -> "looked at" + by(one);
-          case TYPED -> "typed in" + by(one);
-        };
-    return TIME.format(one.when().atZone(works.clock().getZone())) + ": " + value + ", " + from;
-  }
-
-  private static String by(Revision one) {
-    return one.who().map(who -> " by " + who).orElse("")
-        + one.why().map(why -> ": " + why).orElse("");
+    return TIME.format(one.when().atZone(works.clock().getZone())) + ": " + HistoryText.told(one);
   }
 
   /** The finished card, which is noted as made. */

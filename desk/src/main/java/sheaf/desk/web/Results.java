@@ -11,7 +11,6 @@ import sheaf.core.picture.Picture;
 import sheaf.core.picture.TearPicture;
 import sheaf.core.record.BowRecord;
 import sheaf.core.record.Change;
-import sheaf.core.record.How;
 import sheaf.core.record.Measure;
 import sheaf.core.record.Taken;
 import sheaf.core.record.Tear;
@@ -100,7 +99,7 @@ final class Results {
                 measure.label(),
                 measure.found().map(Results::value).orElse(""),
                 measure.left().map(Results::value).orElse(""),
-                how(last.get().how())));
+                last.get().how().spoken()));
       }
     }
     return lines;
@@ -110,28 +109,8 @@ final class Results {
     return taken.words().orElse("on paper");
   }
 
-  private static String how(How how) {
-    return switch (how) {
-      case READ -> "read";
-      case DOUBTFUL -> "unsure";
-      case WRITTEN -> "on paper";
-      case TYPED -> "typed";
-      case CONFIRMED -> "confirmed";
-    };
-  }
-
   /** What was changed between the sheets, in order. */
   static List<String> changes(Visit visit) {
-    return visit.changes().stream().map(Results::change).toList();
-  }
-
-  private static String change(Change change) {
-    return "Before sheet "
-        + change.beforeSheet()
-        + ": "
-        + value(change.what())
-        + change.way().map(way -> ", moved " + value(way)).orElse("")
-        + change.amount().map(amount -> ", by " + value(amount)).orElse("")
-        + (change.what().isSure() ? "" : " (unsure)");
+    return visit.changes().stream().map(Change::words).toList();
   }
 }

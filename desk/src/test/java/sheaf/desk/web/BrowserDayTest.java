@@ -208,12 +208,14 @@ class BrowserDayTest {
   private static String address(byte[] card) throws Exception {
     try (PDDocument document = Loader.loadPDF(card)) {
       BufferedImage image = new PDFRenderer(document).renderImageWithDPI(0, 300);
-      int side = image.getWidth() / 3;
-      for (int y = 0; y + side <= image.getHeight(); y += side / 4) {
-        for (int x = 0; x + side <= image.getWidth(); x += side / 4) {
-          Optional<String> text = code(image.getSubimage(x, y, side, side));
-          if (text.filter(one -> one.startsWith("https:")).isPresent()) {
-            return text.get();
+      for (int parts = 3; parts <= 6; parts++) {
+        int side = image.getWidth() / parts;
+        for (int y = 0; y + side <= image.getHeight() / 2; y += side / 8) {
+          for (int x = 0; x + side <= image.getWidth(); x += side / 8) {
+            Optional<String> text = code(image.getSubimage(x, y, side, side));
+            if (text.filter(one -> one.startsWith("https:")).isPresent()) {
+              return text.get();
+            }
           }
         }
       }
@@ -264,7 +266,7 @@ class BrowserDayTest {
             record);
     for (String path : paths) {
       one.navigate(path);
-      String name = path.equals(record) ? "record" : path.replaceAll("[^a-z0-9]+", "-") + "page";
+      String name = name(path);
       if (scheme == ColorScheme.LIGHT || width == 390) {
         one.screenshot(
             new Page.ScreenshotOptions()
@@ -283,6 +285,14 @@ class BrowserDayTest {
             .isEmpty();
       }
     }
+  }
+
+  private String name(String path) {
+    if (path.equals(record)) {
+      return "record";
+    }
+    String words = path.replace(JOB, "").replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+    return words.isEmpty() ? "drop" : words;
   }
 
   private static List<String> rules() {

@@ -82,17 +82,6 @@ final class CardWords {
     return bound(taken.words().orElse("on paper"));
   }
 
-  /** How an answer was taken, in a word or two. */
-  static String how(Taken taken) {
-    return switch (taken.how()) {
-      case READ -> "read";
-      case DOUBTFUL -> "unsure";
-      case WRITTEN -> "unread";
-      case TYPED -> "typed";
-      case CONFIRMED -> "confirmed";
-    };
-  }
-
   /** What is to be said of sheets that nobody has confirmed; empty when every sheet is sure. */
   static Optional<String> doubts(Visit visit) {
     List<Integer> doubtful = visit.doubtfulSheets();
@@ -185,22 +174,7 @@ final class CardWords {
 
   /** A change as one line of the story. */
   static String change(Change change) {
-    String way = change.way().map(w -> ", moved " + value(w)).orElse("");
-    String amount = change.amount().map(CardWords::amount).orElse("");
-    String how = change.what().how() == How.READ ? "" : " (" + how(change.what()) + ")";
-    return "Before sheet "
-        + change.beforeSheet()
-        + ": "
-        + value(change.what())
-        + way
-        + amount
-        + how;
-  }
-
-  private static String amount(Taken amount) {
-    return amount.words().isPresent()
-        ? ", by " + value(amount)
-        : ", how much is written on the sheet and not read yet";
+    return bound(change.words());
   }
 
   /** Whether the typeface lacks a letter of anything that people wrote. */

@@ -158,7 +158,7 @@ final class MeasureRow implements Block {
       return;
     }
     pen.text(value, CardWords.value(taken.get()), number, Weight.BOLD, SIZE, Align.RIGHT);
-    pen.text(how, CardWords.how(taken.get()), beside, Weight.REGULAR, SMALL, Align.LEFT);
+    pen.text(how, taken.get().how().spoken(), beside, Weight.REGULAR, SMALL, Align.LEFT);
   }
 
   /** The names of the columns. */

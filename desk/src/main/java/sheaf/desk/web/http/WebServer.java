@@ -15,7 +15,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.SynchronousQueue;
+import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import javax.net.ssl.SSLContext;
@@ -24,8 +24,8 @@ import sheaf.desk.outcome.Trouble;
 /** Listens, lets every request pass the same checks, and gives every reply the same headers. */
 public final class WebServer implements AutoCloseable {
 
-  /** Requests that are worked on at a time; more wait in the system's own queue or are put off. */
-  private static final int MOST_AT_A_TIME = 64;
+  /** Requests that are worked on at a time; more wait. One that stands still takes one of them. */
+  private static final int MOST_AT_A_TIME = 200;
 
   /** What is left of a refused body is taken for so long, so that the refusal can be read. */
   private static final long MOST_DRAINED = 80_000_000;
@@ -57,9 +57,16 @@ public final class WebServer implements AutoCloseable {
   private WebServer(HttpServer server, Rules rules) {
     this.server = server;
     this.rules = rules;
-    this.threads =
+    ThreadPoolExecutor pool =
         new ThreadPoolExecutor(
-            2, MOST_AT_A_TIME, 30, TimeUnit.SECONDS, new SynchronousQueue<>(), WebServer::thread);
+            MOST_AT_A_TIME,
+            MOST_AT_A_TIME,
+            30,
+            TimeUnit.SECONDS,
+            new LinkedBlockingQueue<>(),
+            WebServer::thread);
+    pool.allowCoreThreadTimeOut(true);
+    this.threads = pool;
   }
 
   private static Thread thread(Runnable work) {
@@ -79,7 +86,7 @@ public final class WebServer implements AutoCloseable {
     // Without it each small reply waits 40 ms for an acknowledgement.
     System.setProperty("sun.net.httpserver.nodelay", "true");
     // Whoever stands still in the middle of a request is let go after so many seconds.
-    System.setProperty("sun.net.httpserver.maxReqTime", "300");
+    System.setProperty("sun.net.httpserver.maxReqTime", "180");
     System.setProperty("sun.net.httpserver.idleInterval", "30");
     try {
       HttpServer server =
