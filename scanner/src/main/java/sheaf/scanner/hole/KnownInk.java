@@ -128,7 +128,7 @@ final class KnownInk {
     byte[] cut = new byte[square.pixels()];
     int first = square.firstColumn();
     int length = square.endColumn(columns) - first;
-    for (int y = square.firstRow(); y < square.endRow(rows); y++) {
+    for (int y = square.firstRow(); y < square.endRow(rows) && length > 0; y++) {
       int from = (square.top() + y) * columns + square.left() + first;
       System.arraycopy(marks, from, cut, y * square.side() + first, length);
     }
