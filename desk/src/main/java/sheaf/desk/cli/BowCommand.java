@@ -57,9 +57,7 @@ final class BowCommand implements Callable<Integer> {
         link(store);
       }
       BowVisits bow = BowVisits.of(job, store, known);
-      console
-          .out()
-          .print(BowText.of(bow, sheaf.profile().driftTolerances(), console.columns()));
+      console.out().print(BowText.of(bow, sheaf.profile().driftTolerances(), console.columns()));
     }
     console.flush();
     return ExitStatus.OK.number();

@@ -47,8 +47,7 @@ final class BowPage {
   }
 
   private List<VisitRow> rows(List<Visit> visits) {
-    Map<String, Drifted.Tolerance> tolerances =
-        works.profile().get().driftTolerances();
+    Map<String, Drifted.Tolerance> tolerances = works.profile().get().driftTolerances();
     List<VisitRow> rows = new ArrayList<>();
     for (int i = 0; i < visits.size(); i++) {
       Visit visit = visits.get(i);
