@@ -2,6 +2,7 @@ package sheaf.forms;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +22,7 @@ import sheaf.core.page.MmPoint;
 import sheaf.core.page.MmVector;
 import sheaf.core.page.Paper;
 import sheaf.core.reading.Head;
+import sheaf.core.reading.NotePicture;
 import sheaf.core.reading.ReadingState;
 import sheaf.core.record.Bow;
 import sheaf.core.record.BowRecord;
@@ -66,6 +68,7 @@ final class Records {
     all.put("many distances", line(3, 5, 7, 8, 9, 10, 12, 15, 18, 20, 25, 30, 35, 40));
     all.put("seventy measures", manyMeasures());
     all.put("groups", groups());
+    all.put("notes by hand", writtenOn());
     return all;
   }
 
@@ -87,6 +90,19 @@ final class Records {
 
   static BowRecord of(JobSummary job) {
     return RecordOfSheets.of(job, Optional.of(DAY));
+  }
+
+  /** A wide note and a high one, as pictures. */
+  private static BowRecord writtenOn() {
+    BowRecord record = full();
+    List<NotePicture> notes = List.of(note(600, 120), note(90, 700));
+    Visit visit = new VisitLike(record.last()).written(notes).visit();
+    return new BowRecord(record.bow(), List.of(visit));
+  }
+
+  private static NotePicture note(int width, int height) {
+    String png = Base64.getEncoder().encodeToString(Logos.png(width, height).file());
+    return new NotePicture(width / 6.0, height / 6.0, png);
   }
 
   private static BowRecord sheetsIn(UnitSystem units) {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import sheaf.core.group.LineShot;
+import sheaf.core.reading.NotePicture;
 import sheaf.core.record.Change;
 import sheaf.core.record.Measure;
 import sheaf.core.record.Tear;
@@ -25,6 +26,7 @@ final class VisitLike {
   private List<PairResult> pairs;
   private List<GroupResult> groups;
   private List<String> notes;
+  private List<NotePicture> written;
 
   VisitLike(Visit like) {
     this.like = like;
@@ -38,6 +40,7 @@ final class VisitLike {
     pairs = like.pairs();
     groups = like.groups();
     notes = like.notes();
+    written = like.written();
   }
 
   VisitLike day(Optional<LocalDate> changed) {
@@ -90,6 +93,11 @@ final class VisitLike {
     return this;
   }
 
+  VisitLike written(List<NotePicture> changed) {
+    written = changed;
+    return this;
+  }
+
   Visit visit() {
     return new Visit(
         like.job(),
@@ -104,6 +112,7 @@ final class VisitLike {
         line,
         pairs,
         groups,
-        notes);
+        notes,
+        written);
   }
 }
