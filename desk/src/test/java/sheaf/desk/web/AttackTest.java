@@ -310,6 +310,35 @@ class AttackTest {
     assertThat(desk.key()).isEqualTo(before);
   }
 
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "",
+        "{}",
+        "[{}]",
+        "[{\"near\":[1]}]",
+        "[{\"near\":[1,\"x\"]}]",
+        "[{\"near\":[1e9,1]}]",
+        "[{\"near\":[50,50],\"at\":[50,50],\"head\":\"axe\"}]",
+        "[[[[[[[["
+      })
+  void damagedEditsOfASheetAreRefusedAndChangeNothing(String edits) throws Exception {
+    String sheet = "/job/" + job.spoken() + "/sheet/4";
+    String before = desk.get(sheet).body().replaceAll("token[^>]*>", "");
+    for (String path : List.of(sheet, sheet + "/try")) {
+      HttpResponse<String> reply =
+          desk.send(
+              desk.request(path)
+                  .header("Content-Type", "application/json")
+                  .header("X-Sheaf-Script", "1")
+                  .header("X-Sheaf-Token", desk.token())
+                  .POST(BodyPublishers.ofString(edits))
+                  .build());
+      assertThat(reply.statusCode()).as(path).isEqualTo(400);
+    }
+    assertThat(desk.get(sheet).body().replaceAll("token[^>]*>", "")).isEqualTo(before);
+  }
+
   /** A request as it goes over the wire, which no client library would send. */
   private String raw(String... lines) throws Exception {
     try (Socket socket = new Socket("localhost", desk.port())) {
