@@ -55,7 +55,7 @@ class CurlFitTest {
     seen.addAll(lines(truth, new SplittableRandom(seed + 1)));
     CurledPage page = CurlFit.fit(rough, USUAL_FOCAL, seen);
 
-    assertThat(worstOff(page, truth)).isLessThan(0.25);
+    assertThat(worstOff(page, truth)).isLessThan(0.3);
     assertThat(usualOff(page, truth)).isLessThan(0.1);
   }
 
