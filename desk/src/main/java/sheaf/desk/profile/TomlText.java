@@ -39,26 +39,33 @@ record TomlText(TomlParseResult toml, List<String> lines, List<Problem> problems
   static TomlText of(String text) {
     List<String> lines = new ArrayList<>(text.lines().toList());
     List<Problem> problems = new ArrayList<>();
-    TomlParseResult toml = parse(lines);
-    Optional<TomlParseError> error = first(toml);
+    Parsed parsed = parse(lines);
     // The parser skips lines behind an error, so each broken line is taken out before the next try.
-    while (error.isPresent()
+    while (parsed.error.isPresent()
         && problems.size() < MOST_BROKEN
-        && setAside(lines, error.get(), problems)) {
-      toml = parse(lines);
-      error = first(toml);
+        && setAside(lines, parsed.error.get(), problems)) {
+      parsed = parse(lines);
     }
-    error.ifPresent(
+    parsed.error.ifPresent(
         next ->
             problems.add(
                 new Problem(
                     next.position().line(),
                     "From here on more lines make no sense: is this a shop profile?")));
-    return new TomlText(toml, List.copyOf(lines), List.copyOf(problems));
+    return new TomlText(parsed.toml, List.copyOf(lines), List.copyOf(problems));
   }
 
-  private static TomlParseResult parse(List<String> lines) {
-    return Toml.parse(String.join("\n", lines));
+  /** What lines say, and the first error in them. */
+  private record Parsed(TomlParseResult toml, Optional<TomlParseError> error) {}
+
+  /** The parser names most errors, and throws some, like a wrong escape in a key. */
+  private static Parsed parse(List<String> lines) {
+    try {
+      TomlParseResult toml = Toml.parse(String.join("\n", lines));
+      return new Parsed(toml, first(toml));
+    } catch (TomlParseError e) {
+      return new Parsed(Toml.parse(""), Optional.of(e));
+    }
   }
 
   private static Optional<TomlParseError> first(TomlParseResult toml) {

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
@@ -60,6 +61,13 @@ class ProfilePropertiesTest {
               assertThat(problem.line()).isBetween(1, (int) text.lines().count() + 1);
               assertThat(problem.sentence()).matches("(?s).+[.?]");
             });
+  }
+
+  @Example
+  void aWrongEscapeInAKeyIsAProblemToo() {
+    assertThat(TomlText.of("paper = \"a4\"\n[\"paper\\q").problems())
+        .extracting(Problem::line)
+        .containsExactly(2);
   }
 
   @Property(tries = 100)

@@ -59,7 +59,9 @@ class SqliteFileTest {
     open(file).close();
     change(file, "PRAGMA user_version = 99");
     assertLeftAlone(
-        file, "was written by a newer Sheaf (format 99, this one knows 3): use that one.");
+        file,
+        "was written by a newer Sheaf (format 99, this one knows %d): use that one."
+            .formatted(Migrations.VERSION));
   }
 
   @Test
