@@ -1,23 +1,19 @@
 package sheaf.desk.cli;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sheaf.core.job.JobId;
-import sheaf.core.record.BowRecord;
-import sheaf.core.record.Visit;
 import sheaf.core.tune.BowSetup;
 import sheaf.core.tune.Plan;
-import sheaf.core.tune.Planner;
-import sheaf.core.tune.ShopPrior;
 import sheaf.desk.json.PlanJson;
 import sheaf.desk.outcome.ExitStatus;
 import sheaf.desk.report.PlanText;
 import sheaf.desk.store.Store;
 import sheaf.desk.store.StoredJob;
+import sheaf.desk.work.NextMove;
 
 /** {@code sheaf plan}: what to move next. */
 @Command(
@@ -39,9 +35,6 @@ import sheaf.desk.store.StoredJob;
       "more. The bow maker's instructions and limits come first."
     })
 final class PlanCommand implements Callable<Integer> {
-
-  /** More earlier jobs would teach little more, and take long to look through. */
-  private static final int MOST_EARLIER = 200;
 
   private final Desk desk;
   private final Sheaf sheaf;
@@ -71,9 +64,9 @@ final class PlanCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Console console = desk.console();
-    BowRecord record = StoredJob.find(job, sheaf.store(), desk.clock()).record();
-    BowSetup setup = BowSetup.of(record, Optional.ofNullable(cables));
-    Plan plan = Planner.plan(record.last(), setup, ShopPrior.of(earlier(setup)));
+    StoredJob stored = StoredJob.find(job, sheaf.store(), desk.clock());
+    BowSetup setup = BowSetup.of(stored.record(), Optional.ofNullable(cables));
+    Plan plan = plan(setup, stored);
     if (json) {
       console.json(PlanJson.line(job, plan));
     } else {
@@ -83,21 +76,9 @@ final class PlanCommand implements Callable<Integer> {
     return ExitStatus.OK.number();
   }
 
-  /** The last visits of other bows of the same kind. */
-  private List<Visit> earlier(BowSetup setup) {
-    return Store.openExisting(sheaf.store(), desk.clock())
-        .map(
-            existing -> {
-              try (Store store = existing) {
-                return store.jobs(MOST_EARLIER).stream()
-                    .filter(other -> !other.equals(job))
-                    .flatMap(other -> store.job(other).stream())
-                    .map(StoredJob::record)
-                    .filter(record -> BowSetup.of(record, Optional.empty()).isLike(setup))
-                    .map(BowRecord::last)
-                    .toList();
-              }
-            })
-        .orElse(List.of());
+  private Plan plan(BowSetup setup, StoredJob stored) {
+    try (Store store = StoreThatIsThere.open(sheaf.store(), desk.clock())) {
+      return NextMove.of(job, setup, stored, store);
+    }
   }
 }

@@ -16,13 +16,17 @@ import sheaf.desk.store.StoredJob;
 public final class NextMove {
 
   /** More earlier jobs would teach little more, and take long to look through. */
-  private static final int MOST_EARLIER = 60;
+  private static final int MOST_EARLIER = 200;
 
   private NextMove() {}
 
   /** The plan for a job. */
   public static Plan of(JobId job, StoredJob stored, Store store) {
-    BowSetup setup = BowSetup.of(stored.record(), Optional.empty());
+    return of(job, BowSetup.of(stored.record(), Optional.empty()), stored, store);
+  }
+
+  /** The plan for a job on a bow of which more is known than its record says. */
+  public static Plan of(JobId job, BowSetup setup, StoredJob stored, Store store) {
     return Planner.plan(stored.record().last(), setup, ShopPrior.of(earlier(job, setup, store)));
   }
 
